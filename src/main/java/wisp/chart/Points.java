@@ -1,0 +1,29 @@
+package wisp.chart;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Dots, each with a whisker where its interval is known.
+ *
+ * <p>Two layers that have marks in the same category are drawn side by side, the first one first.
+ *
+ * @param name what the dots stand for, for the key; may be empty
+ * @param ink the part that they play
+ * @param along the axis along which the intervals run
+ * @param marks the dots
+ */
+public record Points(String name, Ink ink, Along along, List<Mark> marks) implements Layer {
+
+    public Points {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(ink, "ink");
+        Objects.requireNonNull(along, "along");
+        marks = List.copyOf(marks);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+        return reader.points(this);
+    }
+}
