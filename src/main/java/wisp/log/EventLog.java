@@ -1,0 +1,35 @@
+package wisp.log;
+
+import java.util.List;
+import java.util.function.Consumer;
+import wisp.event.Event;
+
+/**
+ * The log of husbandry events. An event is named by its source and id: offering the same event again changes nothing,
+ * offering another under the same name is a conflict and is refused. What {@link #append} has acknowledged is durable.
+ */
+public interface EventLog extends AutoCloseable {
+
+    /**
+     * Appends events in the order given, in one transaction.
+     *
+     * @param whole true: a conflict anywhere keeps every event out; false: only the conflicting ones stay out
+     * @throws LogFailure where the log cannot be written; nothing of the batch is then in it
+     */
+    Appended append(List<Event> events, boolean whole);
+
+    /** Events with a sequence over {@code after}, in order, at most {@code limit} of them. */
+    List<StoredEvent> read(long after, int limit);
+
+    /** Gives every event with a sequence over {@code after}, in order, without holding them all in memory. */
+    void replay(long after, Consumer<StoredEvent> reader);
+
+    /** The sequence of the newest event, 0 where there is none. */
+    long last();
+
+    /** Walks the whole chain and names the first event that is not as it was written. */
+    Verification verify();
+
+    @Override
+    void close();
+}
