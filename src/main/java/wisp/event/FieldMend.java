@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Words for mending a field: its unit, and the field that a wrong name probably meant. */
-final class FieldMend {
+public final class FieldMend {
     private static final Map<String, String> UNITS = Map.of(
             "_kg", "kilograms",
             "_l", "litres",
@@ -43,8 +43,8 @@ final class FieldMend {
         return cut < 0 ? field : field.substring(0, cut);
     }
 
-    /** Levenshtein's distance. */
-    static int distance(String a, String b) {
+    /** Levenshtein's distance: the fewest letters to put in, take out or change. */
+    public static int distance(String a, String b) {
         int[] row = new int[b.length() + 1];
         for (int j = 0; j <= b.length(); j++) {
             row[j] = j;

@@ -1,6 +1,8 @@
 package wisp.log;
 
+import java.util.Iterator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import wisp.event.Event;
 
@@ -17,6 +19,21 @@ public interface EventLog extends AutoCloseable {
      * @throws LogFailure where the log cannot be written; nothing of the batch is then in it
      */
     Appended append(List<Event> events, boolean whole);
+
+    /**
+     * Appends a stream of events in one transaction, without holding them all in memory, and keeps or takes back all of
+     * it as its caller says at the end. An import of any size is so all or nothing, and a dry run is the real run taken
+     * back.
+     *
+     * @param events asked for one after another; what it throws takes everything back
+     * @param each is told what became of every event, in their order: accepted, duplicate or conflict (kept out)
+     * @param keep is asked once, after {@code each} has heard of the last event; false leaves the log as it was
+     * @return the sequence of the newest event in the log afterwards
+     * @throws LogFailure where the log cannot be written; nothing of the stream is then in it
+     */
+    default long appendAll(Iterator<Event> events, Consumer<Appended.Outcome> each, BooleanSupplier keep) {
+        throw new UnsupportedOperationException("This log takes events in lists only.");
+    }
 
     /** Events with a sequence over {@code after}, in order, at most {@code limit} of them. */
     List<StoredEvent> read(long after, int limit);
