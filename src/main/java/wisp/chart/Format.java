@@ -10,6 +10,8 @@ import java.util.Locale;
 public enum Format {
     /** As they are: 0.5, 12. */
     NUMBER,
+    /** Whole numbers only, such as calves: 0, 1, 2. */
+    COUNT,
     /** A share written in per cent: 0.125 is 12.5%. */
     PERCENT,
     /** Days since 1 January 1970 written as a day: 3 Mar. */
@@ -20,7 +22,7 @@ public enum Format {
     /** The value in words, with no more decimals than the step between neighbours needs. */
     public String text(double value, double step) {
         return switch (this) {
-            case NUMBER -> decimal(value, step);
+            case NUMBER, COUNT -> decimal(value, step);
             case PERCENT -> decimal(value * 100, step * 100) + "%";
             case DATE -> DAY.format(LocalDate.ofEpochDay(Math.round(value)));
         };

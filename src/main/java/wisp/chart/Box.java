@@ -1,0 +1,28 @@
+package wisp.chart;
+
+/**
+ * A rectangle on the paper, in pixels, y downwards.
+ *
+ * @param left left edge
+ * @param top top edge
+ * @param right right edge
+ * @param bottom bottom edge
+ */
+record Box(double left, double top, double right, double bottom) {
+
+    double width() {
+        return right - left;
+    }
+
+    double height() {
+        return bottom - top;
+    }
+
+    boolean meets(Box other) {
+        return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+
+    static Box around(double x, double y, double reach) {
+        return new Box(x - reach, y - reach, x + reach, y + reach);
+    }
+}

@@ -1,0 +1,57 @@
+package wisp.chart;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Where everything of a picture goes on paper of a given width; both painters follow it.
+ *
+ * @param picture what is drawn; its axes may have been exchanged to give long names room
+ * @param width of the whole, in pixels
+ * @param height of the whole, in pixels
+ * @param plot the space between the axes
+ * @param x the horizontal axis on paper
+ * @param y the vertical axis on paper
+ * @param xTicks labelled places of the horizontal axis
+ * @param yTicks labelled places of the vertical axis
+ * @param dodge how layers in the same category stand side by side
+ * @param words all lettering
+ * @param key the samples of the key
+ */
+record Layout(
+        Picture picture,
+        double width,
+        double height,
+        Box plot,
+        Ruler x,
+        Ruler y,
+        List<Tick> xTicks,
+        List<Tick> yTicks,
+        Dodge dodge,
+        List<Lettering> words,
+        List<Key.Sample> key) {
+
+    /** Below this width, category names go above their rows and the plot is lower. */
+    static final double NARROW = 520;
+
+    /** The layout at a width; the height follows from what is drawn unless it is given. */
+    static Layout of(Picture picture, double width, OptionalDouble height) {
+        Picture shown = picture;
+        if (picture.x().isCategories() && !UprightSheet.namesFit(picture, width)) {
+            shown = Turned.of(picture).orElse(picture);
+        }
+        return shown.y().isCategories()
+                ? new LevelSheet(shown, width).layout(height)
+                : new UprightSheet(shown, width).layout(height);
+    }
+
+    /** The place of a mark on paper, after stepping aside. */
+    double markX(Layer layer, Mark mark) {
+        return x.at(mark.x() + (picture.x().isCategories() ? dodge.shift(layer) : 0));
+    }
+
+    /** The place of a mark on paper, after stepping aside. */
+    double markY(Layer layer, Mark mark) {
+        return y.at(mark.y() + (picture.y().isCategories() ? dodge.shift(layer) : 0));
+    }
+}
