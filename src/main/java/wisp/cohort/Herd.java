@@ -1,0 +1,151 @@
+package wisp.cohort;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import tech.tablesaw.api.Table;
+import wisp.event.Event;
+import wisp.history.FarmHistory;
+import wisp.history.Life;
+import wisp.history.LifeEvent;
+import wisp.history.LifeFold;
+import wisp.history.Mark;
+import wisp.history.PenFold;
+import wisp.history.TagRegister;
+import wisp.log.StoredEvent;
+
+/**
+ * Keeps every animal's life current with the log. A new event refolds the one life that it belongs to, and those whose
+ * tags it touches; a new description of the farm refolds all. Replaying the log into an empty herd gives the same.
+ */
+public final class Herd {
+    private final Instant asOf;
+    private final Map<String, List<StoredEvent>> bySubject = new HashMap<>();
+    private final Map<String, Integer> rows = new LinkedHashMap<>();
+    private final List<Life> lives = new ArrayList<>();
+    private final Table table = CohortTable.empty();
+    private final TagRegister tags = new TagRegister();
+    private FarmHistory farm = FarmHistory.UNDESCRIBED;
+    private Instant newest = Instant.EPOCH;
+    private long sequence;
+    private Cohort current;
+
+    private Herd(Instant asOf) {
+        this.asOf = asOf;
+    }
+
+    /** A herd that follows the log. */
+    public static Herd following() {
+        return new Herd(null);
+    }
+
+    /** A herd as it was known at a time: later records and later happenings are passed over. */
+    public static Herd asOf(Instant time) {
+        return new Herd(time);
+    }
+
+    /** Takes events in order of sequence. */
+    public synchronized void apply(List<StoredEvent> events) {
+        current = null;
+        Set<String> touched = new HashSet<>();
+        boolean farmTouched = false;
+        for (StoredEvent stored : events) {
+            if (stored.sequence() <= sequence) {
+                continue;
+            }
+            sequence = stored.sequence();
+            if (known(stored.event())) {
+                take(stored);
+                touched.add(stored.event().subject());
+                farmTouched |= stored.event().subject().equals(FarmHistory.SUBJECT);
+            }
+        }
+        if (farmTouched) {
+            farm = FarmHistory.of(bySubject.get(FarmHistory.SUBJECT));
+            touched.addAll(rows.keySet());
+        }
+        refold(touched);
+    }
+
+    /** The cohort as it stands now. */
+    public synchronized Cohort cohort() {
+        if (current == null) {
+            Instant cut = asOf == null ? newest : asOf;
+            current = new Cohort(table.copy(), List.copyOf(lives), farm, pens(), strayMarks(), cut, sequence);
+        }
+        return current;
+    }
+
+    private boolean known(Event event) {
+        return asOf == null
+                || !(event.recordedTime().toInstant().isAfter(asOf)
+                        || event.time().toInstant().isAfter(asOf));
+    }
+
+    private void take(StoredEvent stored) {
+        Event event = stored.event();
+        Event slim = new Event(
+                event.source(),
+                event.id(),
+                event.subject(),
+                event.time(),
+                event.timeKnown(),
+                event.recordedTime(),
+                event.recordedBy(),
+                event.data(),
+                "");
+        StoredEvent kept = new StoredEvent(stored.sequence(), "", slim);
+        bySubject.computeIfAbsent(event.subject(), s -> new ArrayList<>()).add(kept);
+        if (event.time().toInstant().isAfter(newest)) {
+            newest = event.time().toInstant();
+        }
+        if (LifeFold.ofAnimal(event.type()) && !rows.containsKey(event.subject())) {
+            rows.put(event.subject(), rows.size());
+            lives.add(null);
+        }
+    }
+
+    private void refold(Set<String> touched) {
+        Set<String> again = new HashSet<>();
+        for (String key : touched) {
+            if (rows.containsKey(key)) {
+                again.add(key);
+                again.addAll(tags.update(LifeFold.fold(key, bySubject.get(key), farm, Set.of())));
+            }
+        }
+        again.stream().sorted(Comparator.comparing(rows::get)).forEach(key -> {
+            Life life = LifeFold.fold(key, bySubject.get(key), farm, tags.inUse(key));
+            lives.set(rows.get(key), life);
+            CohortTable.put(table, rows.get(key), CohortRow.of(life, farm));
+        });
+    }
+
+    private Map<String, List<LifeEvent>> pens() {
+        Map<String, List<LifeEvent>> pens = new TreeMap<>();
+        bySubject.forEach((subject, events) -> {
+            List<LifeEvent> ofPen = rows.containsKey(subject) ? List.of() : PenFold.fold(events);
+            if (!ofPen.isEmpty() && !subject.equals(FarmHistory.SUBJECT)) {
+                pens.put(subject, ofPen);
+            }
+        });
+        return pens;
+    }
+
+    private List<Mark> strayMarks() {
+        List<Mark> marks = new ArrayList<>();
+        bySubject.forEach((subject, events) -> {
+            if (!rows.containsKey(subject)) {
+                marks.addAll(PenFold.marks(events));
+            }
+        });
+        marks.sort(Comparator.comparing(mark -> mark.event().sequence()));
+        return marks;
+    }
+}

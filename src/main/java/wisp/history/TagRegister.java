@@ -1,0 +1,85 @@
+package wisp.history;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import wisp.event.TagFitted;
+
+/**
+ * Which animal holds which tag number. The first animal to get a number holds it while it lives here; a later fitting of
+ * the number on another animal is then marked. After the holder's death or leaving the next fitting holds it.
+ */
+public final class TagRegister {
+    private record Claim(String number, String animal, Instant time, long sequence, Instant exit) {
+        static final Comparator<Claim> ORDER = Comparator.comparing(Claim::time).thenComparing(Claim::sequence);
+    }
+
+    private final Map<String, List<Claim>> byNumber = new HashMap<>();
+    private final Map<String, List<Claim>> byAnimal = new HashMap<>();
+
+    /**
+     * Takes an animal's tags as its life, folded without regard to other animals, has them.
+     *
+     * @return the other animals whose marks may have changed by it
+     */
+    public Set<String> update(Life alone) {
+        List<Claim> before = byAnimal.getOrDefault(alone.key(), List.of());
+        List<Claim> now = claims(alone);
+        if (before.equals(now)) {
+            return Set.of();
+        }
+        Set<String> numbers = new HashSet<>();
+        for (Claim claim : before) {
+            numbers.add(claim.number());
+            byNumber.get(claim.number()).remove(claim);
+        }
+        for (Claim claim : now) {
+            numbers.add(claim.number());
+            byNumber.computeIfAbsent(claim.number(), n -> new ArrayList<>()).add(claim);
+        }
+        byAnimal.put(alone.key(), now);
+        Set<String> others = new TreeSet<>();
+        for (String number : numbers) {
+            byNumber.get(number).sort(Claim.ORDER);
+            byNumber.get(number).forEach(claim -> others.add(claim.animal()));
+        }
+        others.remove(alone.key());
+        return others;
+    }
+
+    /** The sequences of an animal's fittings whose number another living animal had already. */
+    public Set<Long> inUse(String animal) {
+        Set<Long> sequences = new TreeSet<>();
+        for (Claim claim : byAnimal.getOrDefault(animal, List.of())) {
+            Claim holder = null;
+            for (Claim other : byNumber.get(claim.number())) {
+                boolean sameAnimal = holder != null && holder.animal().equals(other.animal());
+                boolean held = holder != null
+                        && (holder.exit() == null || holder.exit().isAfter(other.time()));
+                if (sameAnimal || !held) {
+                    holder = other;
+                } else if (other.sequence() == claim.sequence()) {
+                    sequences.add(other.sequence());
+                }
+            }
+        }
+        return sequences;
+    }
+
+    private static List<Claim> claims(Life life) {
+        Instant exit = life.exit() == null ? null : life.exit().time();
+        return life.events().stream()
+                .map(event -> event.data() instanceof TagFitted tag
+                        ? new Claim(tag.number(), life.key(), event.time(), event.sequence(), exit)
+                        : null)
+                .filter(Objects::nonNull)
+                .toList();
+    }
+}
