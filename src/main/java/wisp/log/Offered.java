@@ -1,0 +1,54 @@
+package wisp.log;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import wisp.event.CanonicalJson;
+import wisp.event.Event;
+
+/**
+ * An event on its way into the log.
+ *
+ * @param content its canonical JSON without {@code recordedtime}
+ * @param recordedTime its own {@code recordedtime} as text, null where it has none
+ */
+record Offered(EventName name, String content, String recordedTime) {
+    private static final String RECORDED_TIME = "recordedtime";
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    static Offered of(Event event) {
+        ObjectNode object = object(event.json());
+        JsonNode recorded = object.remove(RECORDED_TIME);
+        String own = recorded == null || recorded.isNull() ? null : recorded.textValue();
+        return new Offered(new EventName(event.source(), event.id()), CanonicalJson.of(object.toString()), own);
+    }
+
+    /** The canonical JSON to keep: with its own {@code recordedtime}, or this one where it has none. */
+    String canonical(String now) {
+        ObjectNode object = object(content);
+        return CanonicalJson.of(object.put(RECORDED_TIME, recordedTime == null ? now : recordedTime)
+                .toString());
+    }
+
+    /**
+     * Whether this is the event that the log holds. A sender that does not say when the event was recorded is not held
+     * to the log's own answer.
+     */
+    boolean sameAs(String canonical) {
+        if (recordedTime != null) {
+            return canonical(recordedTime).equals(canonical);
+        }
+        ObjectNode kept = object(canonical);
+        kept.remove(RECORDED_TIME);
+        return CanonicalJson.of(kept.toString()).equals(content);
+    }
+
+    private static ObjectNode object(String json) {
+        try {
+            return (ObjectNode) JSON.readTree(json);
+        } catch (JsonProcessingException notJson) {
+            throw new IllegalArgumentException("An event's json must be a JSON object.", notJson);
+        }
+    }
+}
