@@ -31,9 +31,7 @@ public interface EventLog extends AutoCloseable {
      * @return the sequence of the newest event in the log afterwards
      * @throws LogFailure where the log cannot be written; nothing of the stream is then in it
      */
-    default long appendAll(Iterator<Event> events, Consumer<Appended.Outcome> each, BooleanSupplier keep) {
-        throw new UnsupportedOperationException("This log takes events in lists only.");
-    }
+    long appendAll(Iterator<Event> events, Consumer<Appended.Outcome> each, BooleanSupplier keep);
 
     /** Events with a sequence over {@code after}, in order, at most {@code limit} of them. */
     List<StoredEvent> read(long after, int limit);

@@ -2,9 +2,11 @@ package wisp.log;
 
 import java.time.Clock;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import wisp.event.Event;
@@ -26,16 +28,34 @@ public final class MemoryLog implements EventLog {
         List<Offered> batch = events.stream().map(Offered::of).toList();
         synchronized (byName) {
             Admission admission = Admission.decide(batch, known(batch), StoredRow.now(clock), whole);
-            StoredRow head = last == 0 ? null : rows.get(last);
-            List<StoredRow> added = StoredRow.following(head, admission.accepted());
-            List<StoredEvent> stored = added.stream().map(StoredRow::event).toList();
-            for (StoredRow row : added) {
-                rows.put(row.sequence(), row);
-                byName.put(row.name(), row.json());
-            }
-            last += added.size();
-            return new Appended(admission.outcomes(), stored, last);
+            List<StoredRow> added = add(admission);
+            return new Appended(
+                    admission.outcomes(), added.stream().map(StoredRow::event).toList(), last);
         }
+    }
+
+    @Override
+    public long appendAll(Iterator<Event> events, Consumer<Appended.Outcome> each, BooleanSupplier keep) {
+        synchronized (byName) {
+            List<Offered> batch = Offered.some(events, Integer.MAX_VALUE);
+            Admission admission = Admission.decide(batch, known(batch), StoredRow.now(clock), false);
+            admission.outcomes().forEach(each);
+            if (keep.getAsBoolean()) {
+                add(admission);
+            }
+            return last;
+        }
+    }
+
+    private List<StoredRow> add(Admission admission) {
+        StoredRow head = last == 0 ? null : rows.get(last);
+        List<StoredRow> added = StoredRow.following(head, admission.accepted());
+        for (StoredRow row : added) {
+            rows.put(row.sequence(), row);
+            byName.put(row.name(), row.json());
+        }
+        last += added.size();
+        return added;
     }
 
     private Map<EventName, String> known(List<Offered> batch) {

@@ -4,6 +4,9 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.List;
 import wisp.event.CanonicalJson;
 import wisp.event.Event;
 
@@ -22,6 +25,15 @@ record Offered(EventName name, String content, String recordedTime) {
         JsonNode recorded = object.remove(RECORDED_TIME);
         String own = recorded == null || recorded.isNull() ? null : recorded.textValue();
         return new Offered(new EventName(event.source(), event.id()), CanonicalJson.of(object.toString()), own);
+    }
+
+    /** The next events of a stream, at most this many. */
+    static List<Offered> some(Iterator<Event> events, int most) {
+        List<Offered> some = new ArrayList<>();
+        while (some.size() < most && events.hasNext()) {
+            some.add(of(events.next()));
+        }
+        return some;
     }
 
     /** The canonical JSON to keep: with its own {@code recordedtime}, or this one where it has none. */

@@ -8,6 +8,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.jooq.SQLDialect;
 import org.jooq.conf.Settings;
@@ -44,11 +45,16 @@ final class SqliteConnections implements AutoCloseable {
 
     /** Does some writing in one transaction, whole or not at all. */
     <T> T write(Function<EventTable, T> work) {
+        return write(work, () -> true);
+    }
+
+    /** Does some writing in one transaction, and takes it back where it is not to be kept, asked at the end. */
+    <T> T write(Function<EventTable, T> work, BooleanSupplier keep) {
         writing.lock();
         try {
             execute(writer, "BEGIN IMMEDIATE");
             T result = work.apply(table(writer));
-            execute(writer, "COMMIT");
+            execute(writer, keep.getAsBoolean() ? "COMMIT" : "ROLLBACK");
             return result;
         } catch (SQLException | DataAccessException failed) {
             rollback(writer, failed);

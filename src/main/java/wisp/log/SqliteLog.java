@@ -5,7 +5,9 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Iterator;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import wisp.event.Event;
 
@@ -17,6 +19,8 @@ import wisp.event.Event;
 public final class SqliteLog implements EventLog {
     /** The name of the file in the data folder. */
     public static final String FILE = "wisp.db";
+
+    private static final int STREAM_BATCH = 1000;
 
     private final SqliteConnections connections;
     private final Clock clock;
@@ -62,6 +66,26 @@ public final class SqliteLog implements EventLog {
             table.insert(added);
             return new Appended(admission.outcomes(), stored, last + stored.size());
         });
+    }
+
+    @Override
+    public long appendAll(Iterator<Event> events, Consumer<Appended.Outcome> each, BooleanSupplier keep) {
+        connections.write(
+                table -> {
+                    StoredRow head = CheckedRead.head(table, table.last());
+                    String now = StoredRow.now(clock);
+                    while (events.hasNext()) {
+                        List<Offered> batch = Offered.some(events, STREAM_BATCH);
+                        Admission admission = Admission.decide(batch, table.known(batch), now, false);
+                        List<StoredRow> added = StoredRow.following(head, admission.accepted());
+                        table.insert(added);
+                        head = added.isEmpty() ? head : added.get(added.size() - 1);
+                        admission.outcomes().forEach(each);
+                    }
+                    return null;
+                },
+                keep);
+        return last();
     }
 
     @Override
