@@ -1,0 +1,2 @@
+/** Short text for tests: logs and calves that are read like real ones. */
+package wisp.testing;
