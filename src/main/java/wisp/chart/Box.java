@@ -22,6 +22,14 @@ record Box(double left, double top, double right, double bottom) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }
 
+    /** The area that both cover. */
+    double shared(Box other) {
+        return meets(other)
+                ? (Math.min(right, other.right) - Math.max(left, other.left))
+                        * (Math.min(bottom, other.bottom) - Math.max(top, other.top))
+                : 0;
+    }
+
     static Box around(double x, double y, double reach) {
         return new Box(x - reach, y - reach, x + reach, y + reach);
     }

@@ -1,6 +1,7 @@
 package wisp.chart;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import wisp.chart.Lettering.Anchor;
 import wisp.chart.Lettering.Role;
@@ -19,6 +20,7 @@ final class Captions {
     static void write(Layout layout) {
         Captions captions = new Captions(layout);
         captions.avoidDots();
+        captions.avoidCurves();
         captions.limits();
         captions.captions();
     }
@@ -29,8 +31,34 @@ final class Captions {
 
     private void avoidDots() {
         for (Layer layer : layout.picture().layers()) {
-            layer.marks()
-                    .forEach(mark -> taken.add(Box.around(layout.markX(layer, mark), layout.markY(layer, mark), 5)));
+            for (Mark mark : layer.marks()) {
+                Box dot = Box.around(layout.markX(layer, mark), layout.markY(layer, mark), 5);
+                taken.add(layer instanceof Bars bars ? layout.bar(bars, mark) : dot);
+            }
+        }
+    }
+
+    private void avoidCurves() {
+        for (Layer layer : layout.picture().layers()) {
+            List<Knot> knots = Outline.knots(layer);
+            List<Outline.Corner> corners = Outline.line(knots, !(layer instanceof Curve));
+            for (int i = 1; i < corners.size(); i++) {
+                avoid(corners.get(i - 1), corners.get(i));
+            }
+        }
+    }
+
+    private void avoid(Outline.Corner from, Outline.Corner to) {
+        Ruler x = layout.x();
+        Ruler y = layout.y();
+        double startX = x.cut(from.x());
+        double startY = y.cut(from.y());
+        double acrossX = x.cut(to.x()) - startX;
+        double acrossY = y.cut(to.y()) - startY;
+        int pieces = (int) Math.ceil(Math.hypot(acrossX, acrossY) / 6);
+        for (int i = 0; i <= pieces; i++) {
+            double share = pieces == 0 ? 0 : (double) i / pieces;
+            taken.add(Box.around(startX + share * acrossX, startY + share * acrossY, 2));
         }
     }
 
@@ -70,24 +98,20 @@ final class Captions {
     }
 
     private void set(List<Lettering> choices) {
-        Lettering best = choices.stream()
-                .filter(this::isFree)
-                .findFirst()
-                .orElseGet(() ->
-                        choices.stream().filter(this::isInside).findFirst().orElse(choices.get(0)));
+        Lettering best =
+                choices.stream().min(Comparator.comparingDouble(this::covered)).orElseThrow();
         layout.words().add(best);
         taken.add(best.box());
     }
 
-    private boolean isInside(Lettering words) {
+    /** How much of what is already there the words would cover, and how far they would stick out; 0 is free. */
+    private double covered(Lettering words) {
         Box box = words.box();
-        return box.left() >= 0
-                && box.right() <= layout.width()
-                && box.top() >= layout.plot().top() - 3
-                && box.bottom() <= layout.plot().bottom();
-    }
-
-    private boolean isFree(Lettering words) {
-        return isInside(words) && taken.stream().noneMatch(words.box()::meets);
+        Box plot = layout.plot();
+        double out = Math.max(0, -box.left())
+                + Math.max(0, box.right() - layout.width())
+                + Math.max(0, plot.top() - 3 - box.top())
+                + Math.max(0, box.bottom() - plot.bottom());
+        return out * 1000 + taken.stream().mapToDouble(box::shared).sum();
     }
 }

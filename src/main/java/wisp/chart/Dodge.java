@@ -60,6 +60,6 @@ record Dodge(List<Layer> beside) {
 
     /** The share of its full width that is left to a bar. */
     double narrowing(Layer layer) {
-        return beside.stream().anyMatch(other -> other == layer) ? 1.0 / abreast() : 1;
+        return beside.stream().anyMatch(other -> other == layer) ? step() : 1;
     }
 }

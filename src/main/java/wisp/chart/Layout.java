@@ -54,4 +54,18 @@ record Layout(
     double markY(Layer layer, Mark mark) {
         return y.at(mark.y() + (picture.y().isCategories() ? dodge.shift(layer) : 0));
     }
+
+    /** The space of one bar on paper. */
+    Box bar(Bars layer, Mark mark) {
+        boolean tall = layer.along() == Along.Y;
+        Ruler value = tall ? y : x;
+        Ruler other = tall ? x : y;
+        double middle = tall ? markX(layer, mark) : markY(layer, mark);
+        double unit = Math.abs(other.at(1) - other.at(0));
+        double half = Math.max(1, layer.width() * dodge.narrowing(layer) * unit / 2 - 0.7);
+        double end = value.at(tall ? mark.y() : mark.x());
+        double from = Math.min(end, value.cut(0));
+        double to = Math.max(end, value.cut(0));
+        return tall ? new Box(middle - half, from, middle + half, to) : new Box(from, middle - half, to, middle + half);
+    }
 }

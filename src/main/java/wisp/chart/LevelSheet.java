@@ -83,7 +83,7 @@ final class LevelSheet {
         Domain down = Domain.of(picture, Along.Y, rows);
         Ruler y = new Ruler(down, top + nameHeight() / 2, plot.bottom() + nameHeight() / 2);
         writeNames(y, tall / rows);
-        writeCaptions(y);
+        writeCaptions(y, tall / rows);
         sheet.skip(tall);
         sheet.writeHorizontalAxis(picture.x(), ticks, x);
         sheet.writeNumbersAtRisk(picture, x);
@@ -119,43 +119,29 @@ final class LevelSheet {
     private void writeNames(Ruler y, double pitch) {
         for (int i = 0; i < nameLines.size(); i++) {
             List<String> lines = nameLines.get(i);
-            double first = narrow
-                    ? y.at(i) - nameHeight() / 2 - pitch / 2 + Lettering.SIZE + 3
-                    : y.at(i) + 4.5 - (lines.size() - 1) * 8;
+            double first = narrow ? nameBase(y, i, pitch) : y.at(i) + 4.5 - (lines.size() - 1) * 8;
             for (int k = 0; k < lines.size(); k++) {
-                sheet.words.add(Lettering.of(
-                        narrow ? 0 : left - 12,
-                        first + k * 16,
-                        narrow ? Anchor.START : Anchor.END,
-                        Role.TICK,
-                        lines.get(k)));
+                Anchor anchor = narrow ? Anchor.START : Anchor.END;
+                double x = narrow ? 0 : left - 12;
+                sheet.words.add(Lettering.of(x, first + k * 16, anchor, Role.TICK, lines.get(k)));
             }
         }
     }
 
-    private void writeCaptions(Ruler y) {
+    /** The base line of a name above its row; nearer to its own row than to the row before. */
+    private double nameBase(Ruler y, int row, double pitch) {
+        return y.at(row) - nameHeight() / 2 - pitch / 2 + Lettering.SIZE + 6;
+    }
+
+    private void writeCaptions(Ruler y, double pitch) {
         for (Layer layer : picture.layers()) {
             for (Mark mark : layer.marks()) {
                 if (!mark.caption().isEmpty()) {
                     double at = y.at(mark.y() + dodge.shift(layer)) + 4.5;
-                    double base = captionsOnNameLine() ? nameBase(mark) : at;
+                    double base = captionsOnNameLine() ? nameBase(y, (int) Math.round(mark.y()), pitch) : at;
                     sheet.words.add(Lettering.of(sheet.width - 1, base, Anchor.END, Role.CAPTION, mark.caption()));
                 }
             }
         }
-    }
-
-    private double nameBase(Mark mark) {
-        int row = (int) Math.round(mark.y());
-        String name = nameLines.get(row).get(0);
-        return sheet.words.stream()
-                .filter(word -> word.role() == Role.TICK && word.text().equals(name))
-                .skip(names.subList(0, row).stream()
-                        .filter(other ->
-                                nameLines.get(names.indexOf(other)).get(0).equals(name))
-                        .count())
-                .mapToDouble(Lettering::y)
-                .findFirst()
-                .orElseThrow();
     }
 }

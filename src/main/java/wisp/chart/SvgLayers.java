@@ -49,16 +49,8 @@ final class SvgLayers implements Layer.Reader<String> {
     private String bar(Bars layer, Mark mark) {
         boolean tall = layer.along() == Along.Y;
         Ruler value = tall ? layout.y() : layout.x();
-        Ruler other = tall ? layout.x() : layout.y();
         double middle = tall ? layout.markX(layer, mark) : layout.markY(layer, mark);
-        double unit = Math.abs(other.at(1) - other.at(0));
-        double half = Math.max(1, layer.width() * layout.dodge().narrowing(layer) * unit / 2 - 0.7);
-        double end = value.at(tall ? mark.y() : mark.x());
-        double from = Math.min(end, value.cut(0));
-        double to = Math.max(end, value.cut(0));
-        Box box = tall
-                ? new Box(middle - half, from, middle + half, to)
-                : new Box(from, middle - half, to, middle + half);
+        Box box = layout.bar(layer, mark);
         String drawn = SvgPainter.rect(" class=\"bar\"", box)
                 + (mark.hasInterval() ? SvgShape.whisker(mark, value, middle, layer.along()) : "");
         return linked(mark, drawn, tall ? grown(box) : box);

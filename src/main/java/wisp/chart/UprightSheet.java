@@ -63,7 +63,7 @@ final class UprightSheet {
         sheet.write(0, sheet.width, Anchor.START, Role.AXIS, picture.y().label());
         Ruler x = new Ruler(across, left, right);
         sheet.writeUprightLimits(picture, x);
-        sheet.skip(5);
+        sheet.skip(10);
         double top = sheet.reached();
         double below = under(x).reached();
         double plotHeight = height.isPresent() ? height.getAsDouble() - top - below - 2 : sheet.width < 520 ? 200 : 300;

@@ -23,9 +23,9 @@ final class Examples {
                 "Risk rises from 2.1% within 15 minutes to 19% where no iodine was given by 24 hours; last season was alike.",
                 Axis.fromZero("Calves with navel illness by day 21 (%)", Format.PERCENT),
                 Axis.categories("Delay to navel iodine", DELAYS),
+                new Limit("target 5%", Ink.ALARM, Along.X, 0.05),
                 new Points("This season", Ink.FIRST, Along.X, dots(now, "this season", true)),
-                new Points("Last season", Ink.SECOND, Along.X, dots(then, "last season", false)),
-                new Limit("target 5%", Ink.ALARM, Along.X, 0.05));
+                new Points("Last season", Ink.SECOND, Along.X, dots(then, "last season", false)));
     }
 
     private static List<Mark> dots(double[] risks, String season, boolean linked) {
@@ -165,7 +165,7 @@ final class Examples {
         return Picture.of(
                 "navel-weekly",
                 "Navel illness by week of birth",
-                "All weeks lie under the upper limit; week 6 comes nearest with 27%.",
+                "Week 6, with 27%, lies above its upper limit of 25%; all other weeks lie below theirs.",
                 Axis.linear("Week of the season", Format.COUNT),
                 Axis.fromZero("Calves with navel illness (%)", Format.PERCENT),
                 new LimitCurve("Upper limit, 3 standard errors", Ink.ALARM, true, limit),
