@@ -70,8 +70,8 @@ public enum CurveInterval {
                 throw new CannotEstimate(
                         "The " + curve + " curve", "no life was followed that far and no event came before");
             }
-            double tail = z * z / (known + z * z);
-            String wilson = curve + ", Wilson score on " + known + " of known state";
+            double tail = WilsonInterval.of(0, known, level).high();
+            String wilson = curve + ", " + WilsonInterval.METHOD + " on " + known + " of known state";
             return s <= 0 ? new Interval(0, 0, tail, level, wilson) : new Interval(1, 1 - tail, 1, level, wilson);
         }
         double[] limits = limits(s, se, z);

@@ -10,10 +10,7 @@ final class TwoSided {
 
     /** The z with P(-z &lt; Z &lt; z) = level. */
     static double quantile(double level) {
-        if (!(level > 0 && level < 1)) {
-            throw new CannotEstimate("An interval", "its confidence level is " + level + " and not between 0 and 1");
-        }
-        return STANDARD.inverseSurvivalProbability((1 - level) / 2);
+        return Require.normalQuantile("The interval", level);
     }
 
     /** P(|Z| &gt;= |z|). */

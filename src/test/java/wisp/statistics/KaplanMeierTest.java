@@ -98,9 +98,7 @@ class KaplanMeierTest {
     @Test
     void agreesWithThePrintedRemissionTimesOfFreireich() {
         // Freireich and others 1963, 6-MP arm; S printed in Kleinbaum and Klein, Survival Analysis, table 2.2
-        double[] times = {6, 6, 6, 6, 7, 9, 10, 10, 11, 13, 16, 17, 19, 20, 22, 23, 25, 32, 32, 34, 35};
-        int[] relapse = {1, 1, 1, 0, 1, 0, 1, 0, 0, 1, 1, 0, 0, 0, 1, 1, 0, 0, 0, 0, 0};
-        SurvivalCurve curve = KaplanMeier.of(times, happened(relapse));
+        SurvivalCurve curve = KaplanMeier.of(Freireich.SIX_MP, Freireich.sixMpRelapses());
         double[] at = {6, 7, 10, 13, 16, 22, 23};
         double[] printed = {.8571, .8067, .7529, .6902, .6275, .5378, .4482};
         for (int i = 0; i < at.length; i++) {
@@ -263,10 +261,6 @@ class KaplanMeierTest {
             events[i] = status[i] == 1;
         }
         return events;
-    }
-
-    private static boolean[] happened(int[] status) {
-        return happened(Arrays.stream(status).asDoubleStream().toArray());
     }
 
     private static void refuses(String message, double[] times) {
