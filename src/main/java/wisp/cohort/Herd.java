@@ -2,6 +2,7 @@ package wisp.cohort;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import tech.tablesaw.api.Table;
 import wisp.event.Event;
+import wisp.event.EventType;
 import wisp.history.FarmHistory;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
@@ -34,6 +36,7 @@ public final class Herd {
     private final TagRegister tags = new TagRegister();
     private FarmHistory farm = FarmHistory.UNDESCRIBED;
     private Instant newest = Instant.EPOCH;
+    private long seen;
     private long sequence;
     private Cohort current;
 
@@ -57,18 +60,18 @@ public final class Herd {
         Set<String> touched = new HashSet<>();
         boolean farmTouched = false;
         for (StoredEvent stored : events) {
-            if (stored.sequence() <= sequence) {
+            if (stored.sequence() <= seen) {
                 continue;
             }
-            sequence = stored.sequence();
+            seen = stored.sequence();
             if (known(stored.event())) {
+                sequence = seen;
                 take(stored);
                 touched.add(stored.event().subject());
                 farmTouched |= stored.event().subject().equals(FarmHistory.SUBJECT);
             }
         }
-        if (farmTouched) {
-            farm = FarmHistory.of(bySubject.get(FarmHistory.SUBJECT));
+        if (farmTouched && redescribed()) {
             touched.addAll(rows.keySet());
         }
         refold(touched);
@@ -81,6 +84,12 @@ public final class Herd {
             current = new Cohort(table.copy(), List.copyOf(lives), farm, pens(), strayMarks(), cut, sequence);
         }
         return current;
+    }
+
+    private boolean redescribed() {
+        FarmHistory before = farm;
+        farm = FarmHistory.of(bySubject.get(FarmHistory.SUBJECT));
+        return !farm.equals(before);
     }
 
     private boolean known(Event event) {
@@ -130,12 +139,25 @@ public final class Herd {
     private Map<String, List<LifeEvent>> pens() {
         Map<String, List<LifeEvent>> pens = new TreeMap<>();
         bySubject.forEach((subject, events) -> {
-            List<LifeEvent> ofPen = rows.containsKey(subject) ? List.of() : PenFold.fold(events);
-            if (!ofPen.isEmpty() && !subject.equals(FarmHistory.SUBJECT)) {
+            List<LifeEvent> ofPen = subject.equals(FarmHistory.SUBJECT) ? List.of() : ofPen(subject, events);
+            if (!ofPen.isEmpty()) {
                 pens.put(subject, ofPen);
             }
         });
-        return pens;
+        return Collections.unmodifiableMap(pens);
+    }
+
+    /** A pen may bear the key of an animal; notes under that key are then the animal's. */
+    private List<LifeEvent> ofPen(String subject, List<StoredEvent> events) {
+        if (!rows.containsKey(subject)) {
+            return PenFold.fold(events);
+        }
+        if (events.stream().allMatch(stored -> LifeFold.ofAnimal(stored.event().type()))) {
+            return List.of();
+        }
+        return PenFold.fold(events).stream()
+                .filter(event -> event.type() == EventType.PEN_BEDDED || event.type() == EventType.PEN_CLEANED)
+                .toList();
     }
 
     private List<Mark> strayMarks() {
@@ -146,6 +168,6 @@ public final class Herd {
             }
         });
         marks.sort(Comparator.comparing(mark -> mark.event().sequence()));
-        return marks;
+        return List.copyOf(marks);
     }
 }

@@ -44,7 +44,7 @@ public enum NavelDelay {
         if (!life.birthTimeKnown() || first == null || !first.timeKnown()) {
             return Double.NaN;
         }
-        return life.ageAt(first.time()).toMillis() / 60_000.0;
+        return life.ageAt(first.time()).toNanos() / 60e9;
     }
 
     static NavelDelay of(Life life) {

@@ -1,12 +1,14 @@
 package wisp.history;
 
 import java.time.Instant;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import wisp.event.Amended;
 import wisp.event.Event;
@@ -17,129 +19,145 @@ import wisp.log.StoredEvent;
 
 /**
  * Works out which events of one subject stand: an event with a standing retraction is withdrawn; otherwise the standing
- * amendment that is last in sequence replaces it. A correction stands unless a standing retraction withdraws it.
+ * amendment that is last in sequence and fits replaces it. A correction stands when every retraction of it has fallen,
+ * and falls as soon as one retraction of it stands. Retractions that withdraw each other in a circle are left
+ * undecided by that rule: none of them has an effect, until one from outside breaks the circle.
  */
 final class Corrections {
 
     /**
      * What is left of a subject's events.
      *
-     * @param standing events as they count, in no particular order
-     * @param marks corrections that could not be carried out
-     * @param withdrawn retracted events and the first forms of amended ones
+     * @param standing events as they count, in order of sequence
+     * @param marks corrections that could not be carried out, in order of sequence
+     * @param withdrawn retracted events and the first forms of amended ones, in order of sequence
      */
     record Resolved(List<LifeEvent> standing, List<Mark> marks, List<Withdrawn> withdrawn) {}
 
     private record Name(String source, String id) {}
 
+    private final List<StoredEvent> events;
     private final Map<Name, StoredEvent> named = new HashMap<>();
-    private final Map<Name, List<StoredEvent>> correctionsOf = new HashMap<>();
-    private final Set<StoredEvent> circular = new HashSet<>();
+    private final Map<Name, List<StoredEvent>> amendmentsOf = new HashMap<>();
+    private final Map<Name, Integer> retractionsLeft = new HashMap<>();
+    private final Set<Long> standing = new HashSet<>();
+    private final Map<Name, StoredEvent> fallen = new HashMap<>();
 
     private Corrections(List<StoredEvent> events) {
+        this.events = events;
         for (StoredEvent stored : events) {
             named.put(name(stored), stored);
-            Name target = target(stored);
-            if (target != null) {
-                correctionsOf.computeIfAbsent(target, t -> new ArrayList<>()).add(stored);
+            if (stored.event().data() instanceof Amended) {
+                amendmentsOf
+                        .computeIfAbsent(target(stored), t -> new ArrayList<>())
+                        .add(stored);
+            } else if (stored.event().data() instanceof Retracted) {
+                retractionsLeft.merge(target(stored), 1, Integer::sum);
             }
         }
-        events.stream().filter(this::inCircle).forEach(circular::add);
-    }
-
-    /** A correction has one target, so that a circle is met by following targets. */
-    private boolean inCircle(StoredEvent start) {
-        Set<StoredEvent> passed = new HashSet<>();
-        StoredEvent next = start;
-        while (next != null && next.event().type().isCorrection() && passed.add(next)) {
-            next = named.get(target(next));
-            if (start.equals(next)) {
-                return true;
-            }
-        }
-        return false;
+        decide();
     }
 
     /** Resolves the corrections among one subject's events. */
     static Resolved resolve(List<StoredEvent> events) {
-        boolean none = events.stream().noneMatch(e -> e.event().type().isCorrection());
+        List<StoredEvent> ordered = events.stream()
+                .sorted(Comparator.comparing(StoredEvent::sequence))
+                .toList();
+        boolean none = ordered.stream().noneMatch(e -> e.event().type().isCorrection());
         if (none) {
-            return new Resolved(events.stream().map(Corrections::asRecorded).toList(), List.of(), List.of());
+            return new Resolved(ordered.stream().map(Corrections::asRecorded).toList(), List.of(), List.of());
         }
-        return new Corrections(events).resolveAll(events);
+        return new Corrections(ordered).resolveAll();
     }
 
-    private Resolved resolveAll(List<StoredEvent> events) {
-        List<LifeEvent> standing = new ArrayList<>();
+    /** Decides from the corrections that nobody retracts towards those that they retract. */
+    private void decide() {
+        Deque<StoredEvent> decided = new ArrayDeque<>();
+        for (StoredEvent stored : events) {
+            if (stored.event().type().isCorrection() && !retractionsLeft.containsKey(name(stored))) {
+                standing.add(stored.sequence());
+                decided.add(stored);
+            }
+        }
+        while (!decided.isEmpty()) {
+            StoredEvent correction = decided.remove();
+            if (correction.event().data() instanceof Retracted) {
+                decideTarget(correction, decided);
+            }
+        }
+    }
+
+    private void decideTarget(StoredEvent retraction, Deque<StoredEvent> decided) {
+        Name name = target(retraction);
+        StoredEvent target = named.get(name);
+        boolean correction = target != null && target.event().type().isCorrection();
+        int left = retractionsLeft.merge(name, -1, Integer::sum);
+        if (standing.contains(retraction.sequence())) {
+            StoredEvent by = fallen.get(name);
+            if (by == null && correction) {
+                decided.add(target);
+            }
+            if (by == null || retraction.sequence() < by.sequence()) {
+                fallen.put(name, retraction);
+            }
+        } else if (left == 0 && correction && !fallen.containsKey(name)) {
+            standing.add(target.sequence());
+            decided.add(target);
+        }
+    }
+
+    private Resolved resolveAll() {
+        List<LifeEvent> left = new ArrayList<>();
         List<Mark> marks = new ArrayList<>();
         List<Withdrawn> withdrawn = new ArrayList<>();
         for (StoredEvent stored : events) {
-            if (stored.event().type().isCorrection()) {
+            StoredEvent retraction = fallen.get(name(stored));
+            if (retraction != null) {
+                withdrawn.add(Withdrawn.of(stored, retraction));
+            } else if (stored.event().type().isCorrection()) {
                 markCorrection(stored, marks);
-                if (!stands(stored)) {
-                    standingRetraction(stored).ifPresent(by -> withdrawn.add(Withdrawn.of(stored, by)));
-                }
             } else {
-                resolveOne(stored, standing, withdrawn);
+                resolveOne(stored, left, withdrawn);
             }
         }
-        return new Resolved(standing, marks, withdrawn);
+        return new Resolved(left, marks, withdrawn);
     }
 
-    private void resolveOne(StoredEvent stored, List<LifeEvent> standing, List<Withdrawn> withdrawn) {
-        var retraction = standingRetraction(stored);
-        if (retraction.isPresent()) {
-            withdrawn.add(Withdrawn.of(stored, retraction.get()));
-            return;
-        }
+    private void resolveOne(StoredEvent stored, List<LifeEvent> left, List<Withdrawn> withdrawn) {
         StoredEvent last = null;
-        for (StoredEvent correction : correctionsOf.getOrDefault(name(stored), List.of())) {
-            boolean amends = correction.event().data() instanceof Amended;
-            boolean later = last == null || correction.sequence() > last.sequence();
-            if (amends
-                    && later
-                    && stands(correction)
-                    && faults(stored, correction).isEmpty()) {
-                last = correction;
-            }
+        for (StoredEvent amendment : amendmentsOf.getOrDefault(name(stored), List.of())) {
+            boolean fits = faults(stored, amendment).isEmpty();
+            last = standing.contains(amendment.sequence()) && fits ? amendment : last;
         }
         if (last == null) {
-            standing.add(asRecorded(stored));
+            left.add(asRecorded(stored));
         } else {
-            standing.add(amended(stored, last));
+            left.add(amended(stored, last));
             withdrawn.add(Withdrawn.of(stored, last));
         }
     }
 
-    private Optional<StoredEvent> standingRetraction(StoredEvent stored) {
-        return correctionsOf.getOrDefault(name(stored), List.of()).stream()
-                .filter(c -> c.event().data() instanceof Retracted && stands(c))
-                .findFirst();
-    }
-
-    /** Whether a correction stands; those in a circle do not. */
-    private boolean stands(StoredEvent correction) {
-        return !circular.contains(correction) && standingRetraction(correction).isEmpty();
-    }
-
     private void markCorrection(StoredEvent stored, List<Mark> marks) {
-        boolean stands = stands(stored);
         StoredEvent target = named.get(target(stored));
-        if (circular.contains(stored)) {
-            marks.add(new Mark(asRecorded(stored), Mark.Kind.CIRCULAR_CORRECTION, ""));
-        } else if (target == null) {
+        if (target == null) {
             marks.add(new Mark(asRecorded(stored), Mark.Kind.CORRECTION_WITHOUT_TARGET, ""));
-        } else if (stands && stored.event().data() instanceof Amended) {
-            if (target.event().type().isCorrection()) {
-                marks.add(new Mark(asRecorded(stored), Mark.Kind.AMENDS_A_CORRECTION, ""));
-            } else {
-                List<Fault> faults = faults(target, stored);
-                if (!faults.isEmpty()) {
-                    String detail = String.join(
-                            " ", faults.stream().map(Fault::toString).toList());
-                    marks.add(new Mark(asRecorded(stored), Mark.Kind.AMENDMENT_DOES_NOT_FIT, detail));
-                }
-            }
+        } else if (!standing.contains(stored.sequence())) {
+            marks.add(new Mark(asRecorded(stored), Mark.Kind.CIRCULAR_CORRECTION, ""));
+        } else if (stored.event().data() instanceof Amended) {
+            markAmendment(target, stored, marks);
+        }
+    }
+
+    private static void markAmendment(StoredEvent target, StoredEvent stored, List<Mark> marks) {
+        if (target.event().type().isCorrection()) {
+            marks.add(new Mark(asRecorded(stored), Mark.Kind.AMENDS_A_CORRECTION, ""));
+            return;
+        }
+        List<Fault> faults = faults(target, stored);
+        if (!faults.isEmpty()) {
+            String detail =
+                    String.join(" ", faults.stream().map(Fault::toString).toList());
+            marks.add(new Mark(asRecorded(stored), Mark.Kind.AMENDMENT_DOES_NOT_FIT, detail));
         }
     }
 

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import wisp.event.EventType;
 import wisp.event.FarmDescribed;
@@ -71,6 +72,18 @@ public final class FarmHistory {
     /** The season of a local birth date: a named one, else the calendar year. */
     public String seasonOf(LocalDate birthDate) {
         return named(birthDate).map(FarmDescribed.Season::name).orElse(Integer.toString(birthDate.getYear()));
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof FarmHistory that
+                && turns.equals(that.turns)
+                && seasons().equals(that.seasons());
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(turns, seasons());
     }
 
     private Optional<FarmDescribed.Season> named(LocalDate date) {

@@ -2,6 +2,7 @@ package wisp.history;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -10,7 +11,13 @@ import wisp.event.Birth;
 import wisp.event.EventType;
 import wisp.log.StoredEvent;
 
-/** Folds one animal's events into its life: corrections first, then order, then what can be true beside what. */
+/**
+ * Folds one animal's events into its life: corrections first, then order, then what can be true beside what.
+ *
+ * <p>An event known only by date is held at the start of its day. It lies no earlier than a birth on that same day; a
+ * death or leaving known only by date lies no earlier than the last event of known time on its day. An event at the very
+ * time of birth or of exit is plausible.
+ */
 public final class LifeFold {
     /** Papers and laboratory work go on after an animal has gone; nothing about them is implausible then. */
     private static final Set<EventType> MAY_FOLLOW_EXIT = EnumSet.of(
@@ -53,16 +60,21 @@ public final class LifeFold {
      */
     public static Life fold(String key, List<StoredEvent> events, FarmHistory farm, Set<Long> tagsInUse) {
         Corrections.Resolved resolved = Corrections.resolve(events);
-        List<LifeEvent> standing =
-                resolved.standing().stream().sorted(LifeEvent.ORDER).toList();
-        LifeEvent born = standing.stream()
-                .filter(event -> event.type() == EventType.BIRTH)
-                .findFirst()
-                .orElse(null);
+        List<LifeEvent> standing = ofThisAnimal(resolved.standing(), farm);
+        LifeEvent born = firstBirth(standing);
         List<Mark> marks = new ArrayList<>(resolved.marks());
         if (born == null) {
             standing.forEach(event -> marks.add(new Mark(event, Mark.Kind.NO_BIRTH, "")));
-            return new Life(key, null, farm.latest(), null, List.of(), List.of(), null, marks, resolved.withdrawn());
+            return new Life(
+                    key,
+                    null,
+                    farm.latest(),
+                    null,
+                    List.of(),
+                    List.of(),
+                    null,
+                    List.copyOf(marks),
+                    resolved.withdrawn());
         }
         LifeFold fold = new LifeFold(farm.at(born.time()), born, tagsInUse);
         fold.findExit(standing);
@@ -80,6 +92,36 @@ public final class LifeFold {
                 fold.exit,
                 List.copyOf(marks),
                 resolved.withdrawn());
+    }
+
+    /** What tells of the animal; a pen or the farm may bear the same key. */
+    private static List<LifeEvent> ofThisAnimal(List<LifeEvent> standing, FarmHistory farm) {
+        List<LifeEvent> own = standing.stream()
+                .filter(event -> ofAnimal(event.type()) || event.type() == EventType.NOTED)
+                .sorted(LifeEvent.ORDER)
+                .toList();
+        LifeEvent born = firstBirth(own);
+        if (born == null) {
+            return own;
+        }
+        ZoneId zone = farm.at(born.time()).zone();
+        return own.stream()
+                .map(event -> event.timeKnown() ? event : event.at(startOfDay(event, farm, zone)))
+                .sorted(LifeEvent.ORDER)
+                .toList();
+    }
+
+    /** The date is that of the farm's clocks when it happened; the day is counted by those of the animal's birth. */
+    private static Instant startOfDay(LifeEvent event, FarmHistory farm, ZoneId zone) {
+        ZoneId then = farm.at(event.time()).zone();
+        return event.time().atZone(then).toLocalDate().atStartOfDay(zone).toInstant();
+    }
+
+    private static LifeEvent firstBirth(List<LifeEvent> ordered) {
+        return ordered.stream()
+                .filter(event -> event.type() == EventType.BIRTH)
+                .findFirst()
+                .orElse(null);
     }
 
     /** An event known only by date cannot lie before a birth on that same day. */
@@ -110,7 +152,7 @@ public final class LifeFold {
         Instant last = exitEvent.time();
         for (LifeEvent event : standing) {
             boolean sameDay = event.timeKnown() && dateOf(event).equals(dateOf(exitEvent));
-            boolean seen = ofAnimal(event.type()) && !MAY_FOLLOW_EXIT.contains(event.type());
+            boolean seen = event.type() != EventType.BIRTH && !MAY_FOLLOW_EXIT.contains(event.type());
             if (sameDay && seen && event.time().isAfter(last)) {
                 last = event.time();
             }

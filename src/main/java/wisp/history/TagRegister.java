@@ -19,15 +19,20 @@ import wisp.event.TagFitted;
 public final class TagRegister {
     private record Claim(String number, String animal, Instant time, long sequence, Instant exit) {
         static final Comparator<Claim> ORDER = Comparator.comparing(Claim::time).thenComparing(Claim::sequence);
+
+        boolean hereAt(Instant moment) {
+            return exit == null || exit.isAfter(moment);
+        }
     }
 
     private final Map<String, List<Claim>> byNumber = new HashMap<>();
     private final Map<String, List<Claim>> byAnimal = new HashMap<>();
+    private final Map<String, Map<Long, String>> clashes = new HashMap<>();
 
     /**
      * Takes an animal's tags as its life, folded without regard to other animals, has them.
      *
-     * @return the other animals whose marks may have changed by it
+     * @return the other animals whose marks change by it
      */
     public Set<String> update(Life alone) {
         List<Claim> before = byAnimal.getOrDefault(alone.key(), List.of());
@@ -46,10 +51,7 @@ public final class TagRegister {
         }
         byAnimal.put(alone.key(), now);
         Set<String> others = new TreeSet<>();
-        for (String number : numbers) {
-            byNumber.get(number).sort(Claim.ORDER);
-            byNumber.get(number).forEach(claim -> others.add(claim.animal()));
-        }
+        numbers.forEach(number -> others.addAll(settle(number)));
         others.remove(alone.key());
         return others;
     }
@@ -58,19 +60,37 @@ public final class TagRegister {
     public Set<Long> inUse(String animal) {
         Set<Long> sequences = new TreeSet<>();
         for (Claim claim : byAnimal.getOrDefault(animal, List.of())) {
-            Claim holder = null;
-            for (Claim other : byNumber.get(claim.number())) {
-                boolean sameAnimal = holder != null && holder.animal().equals(other.animal());
-                boolean held = holder != null
-                        && (holder.exit() == null || holder.exit().isAfter(other.time()));
-                if (sameAnimal || !held) {
-                    holder = other;
-                } else if (other.sequence() == claim.sequence()) {
-                    sequences.add(other.sequence());
-                }
+            if (clashes.get(claim.number()).containsKey(claim.sequence())) {
+                sequences.add(claim.sequence());
             }
         }
         return sequences;
+    }
+
+    /** Works out anew who holds a number, and tells whose standing has changed. */
+    private Set<String> settle(String number) {
+        List<Claim> claims = byNumber.get(number);
+        claims.sort(Claim.ORDER);
+        Map<Long, String> now = new HashMap<>();
+        Claim holder = null;
+        for (Claim claim : claims) {
+            if (holder == null || holder.animal().equals(claim.animal()) || !holder.hereAt(claim.time())) {
+                holder = claim;
+            } else {
+                now.put(claim.sequence(), claim.animal());
+            }
+        }
+        Map<Long, String> before = clashes.put(number, now);
+        Set<String> changed = new HashSet<>();
+        now.forEach((sequence, animal) -> {
+            if (before == null || before.remove(sequence) == null) {
+                changed.add(animal);
+            }
+        });
+        if (before != null) {
+            changed.addAll(before.values());
+        }
+        return changed;
     }
 
     private static List<Claim> claims(Life life) {
