@@ -1,5 +1,6 @@
 package wisp.statistics;
 
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.HypergeometricDistribution;
 
@@ -26,6 +27,28 @@ final class NoncentralHypergeometric {
             logs[i] = central.logProbability(lowest + i);
         }
         return new NoncentralHypergeometric(lowest, logs);
+    }
+
+    /** The sum of the first cells of several tables: their distributions convolved. */
+    static NoncentralHypergeometric sum(List<TwoByTwoTable> strata) {
+        int lowest = 0;
+        double[] sum = {1};
+        for (TwoByTwoTable stratum : strata) {
+            NoncentralHypergeometric one = of(stratum);
+            double[] p = one.probabilities(1);
+            double[] next = new double[sum.length + p.length - 1];
+            for (int i = 0; i < sum.length; i++) {
+                for (int j = 0; j < p.length; j++) {
+                    next[i + j] += sum[i] * p[j];
+                }
+            }
+            sum = next;
+            lowest += one.lowest;
+        }
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = Math.log(sum[i]);
+        }
+        return new NoncentralHypergeometric(lowest, sum);
     }
 
     int lowest() {
@@ -63,17 +86,6 @@ final class NoncentralHypergeometric {
             mean += i * p[i];
         }
         return mean;
-    }
-
-    double variance(double oddsRatio) {
-        double[] p = probabilities(oddsRatio);
-        double mean = mean(oddsRatio);
-        double variance = 0;
-        for (int i = 0; i < p.length; i++) {
-            double distance = lowest + i - mean;
-            variance += distance * distance * p[i];
-        }
-        return variance;
     }
 
     /** P(K at most k), the probability of k itself counted with a weight (1, or 0.5 for mid-p). */

@@ -79,8 +79,11 @@ public final class OddsRatio {
     }
 
     private static Interval exact(TwoByTwoTable table, double level, Method method, double weight) {
-        NoncentralHypergeometric cells = NoncentralHypergeometric.of(table);
-        int a = table.exposedCases();
+        return exact(NoncentralHypergeometric.of(table), table.exposedCases(), level, method.label(), weight);
+    }
+
+    /** Estimate and limits from the distribution of the exposed cases, of one table or summed over strata. */
+    static Interval exact(NoncentralHypergeometric cells, int a, double level, String method, double weight) {
         double tail = (1 - level) / 2;
         boolean lowest = a == cells.lowest();
         boolean highest = a == cells.highest();
@@ -88,7 +91,7 @@ public final class OddsRatio {
         double low = lowest ? 0 : cells.oddsRatioWhere(odds -> cells.atLeast(a, weight, odds) - tail);
         double high =
                 highest ? Double.POSITIVE_INFINITY : cells.oddsRatioWhere(odds -> tail - cells.atMost(a, weight, odds));
-        return new Interval(value, low, high, level, method.label());
+        return new Interval(value, low, high, level, method);
     }
 
     private static double estimate(NoncentralHypergeometric cells, int a, double weight) {
