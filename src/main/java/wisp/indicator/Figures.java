@@ -1,0 +1,62 @@
+package wisp.indicator;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import wisp.cohort.Cohort;
+
+/** Works figures out: one indicator over the calves that are asked for, whole, by stratum and beside the last season. */
+public final class Figures {
+    private final Verdicts verdicts;
+
+    /** Figures by these definitions' limits. */
+    public Figures(Definitions definitions) {
+        this.verdicts = new Verdicts(definitions);
+    }
+
+    /** One figure. */
+    public Estimate of(Indicator indicator, Cohort cohort, Selection selection) {
+        Estimate whole = plain(indicator, cohort, selection);
+        String last = lastSeason(cohort, whole.season());
+        Comparison comparison = last == null || selection.from() != null || selection.to() != null
+                ? null
+                : Comparing.withSeason(whole, plain(indicator, cohort, selection.ofSeason(last)));
+        List<Estimate> strata = selection.by() == null ? List.of() : strata(indicator, cohort, selection, whole);
+        return whole.with(strata, comparison);
+    }
+
+    /** One figure without strata and comparison. */
+    public Estimate plain(Indicator indicator, Cohort cohort, Selection selection) {
+        int[] rows = selection.rows(cohort, placeOfRecord(indicator));
+        return ofRows(indicator, "", cohort, selection, rows);
+    }
+
+    private Estimate ofRows(Indicator indicator, String name, Cohort cohort, Selection selection, int[] rows) {
+        Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, rows, selection);
+        List<Verdict> judged = verdicts.of(indicator, cohort, rows);
+        return Estimator.estimate(indicator, name, selection.seasonIn(cohort), judged, marks);
+    }
+
+    private List<Estimate> strata(Indicator indicator, Cohort cohort, Selection selection, Estimate whole) {
+        boolean place = placeOfRecord(indicator);
+        int[] rows = selection.rows(cohort, place);
+        List<Estimate> strata = new ArrayList<>();
+        selection.by().divide(cohort, rows, place).forEach((name, part) -> {
+            Selection filtered = new Selection(
+                    selection.seasonIn(cohort), selection.from(), selection.to(), null, null, name, null, null, null);
+            strata.add(ofRows(indicator, name, cohort, filtered, part));
+        });
+        return Comparing.withOthers(whole, strata);
+    }
+
+    static boolean placeOfRecord(Indicator indicator) {
+        return indicator.rule() instanceof Rule.Feature feature && feature.placeOfRecord();
+    }
+
+    /** The season before this one among those that have calves, or null. */
+    static String lastSeason(Cohort cohort, String season) {
+        List<String> seasons = cohort.seasonsWithCalves();
+        int at = seasons.indexOf(season);
+        return at > 0 ? seasons.get(at - 1) : null;
+    }
+}

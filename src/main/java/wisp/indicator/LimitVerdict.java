@@ -1,0 +1,125 @@
+package wisp.indicator;
+
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import wisp.event.Castrated;
+import wisp.event.EventType;
+import wisp.event.TagFitted;
+import wisp.history.LifeEvent;
+
+/** Judges one calf against a limit that law sets. */
+final class LimitVerdict {
+    static final String NO_LIMIT = "no-limit-in-jurisdiction";
+    static final String DIED_BEFORE_LIMIT = "died-before-limit";
+    static final String NOT_PRESENT_AT_END = "not present at the end of the limit";
+
+    private final Definitions definitions;
+
+    LimitVerdict(Definitions definitions) {
+        this.definitions = definitions;
+    }
+
+    Verdict doneByLimit(Rule.DoneByLimit rule, FollowedLife followed) {
+        Optional<DayLimit> limit = dayLimit(followed, rule.limit());
+        if (limit.isEmpty()) {
+            return Verdict.excluded(followed.row(), NO_LIMIT, null);
+        }
+        Optional<LifeEvent> done = done(rule.done(), followed);
+        if (done.isPresent()) {
+            long day = followed.life().dayOfLife(done.get().time());
+            return Verdict.settled(followed.row(), day <= limit.get().byDay(), done.get());
+        }
+        Instant over = followed.life().endOfDay(limit.get().byDay());
+        if (!followed.endTime().isBefore(over)) {
+            return Verdict.settled(followed.row(), false, null);
+        }
+        return switch (followed.end()) {
+            case DEATH ->
+                Verdict.excluded(
+                        followed.row(),
+                        DIED_BEFORE_LIMIT,
+                        followed.life().exit().event());
+            case LEFT ->
+                Verdict.settled(followed.row(), false, followed.life().exit().event());
+            case CUT -> Verdict.pending(followed.row());
+        };
+    }
+
+    Verdict doneAtEnd(Rule.DoneAtEnd rule, FollowedLife followed) {
+        Optional<DayLimit> limit = dayLimit(followed, rule.limit());
+        if (limit.isEmpty()) {
+            return Verdict.excluded(followed.row(), NO_LIMIT, null);
+        }
+        Instant over = followed.life().endOfDay(limit.get().byDay());
+        if (followed.endTime().isBefore(over)) {
+            return followed.end() == FollowedLife.End.CUT
+                    ? Verdict.pending(followed.row())
+                    : Verdict.outside(followed.row(), NOT_PRESENT_AT_END);
+        }
+        Optional<LifeEvent> done = counted(followed).stream()
+                .filter(event -> rule.event().matches(event) && event.time().isBefore(over))
+                .findFirst();
+        return Verdict.settled(followed.row(), done.isPresent(), done.orElse(null));
+    }
+
+    Verdict castratedLawfully(FollowedLife followed) {
+        Optional<LifeEvent> castration = counted(followed).stream()
+                .filter(event -> event.type() == EventType.CASTRATED)
+                .findFirst();
+        if (castration.isEmpty()) {
+            return Verdict.outside(followed.row(), "not castrated");
+        }
+        Castrated done = (Castrated) castration.get().data();
+        Optional<CastrationLimit> limit = definitions
+                .jurisdiction(followed.life().farm().jurisdiction())
+                .map(place -> place.castration().get(done.method()));
+        if (limit.isEmpty()) {
+            return Verdict.excluded(followed.row(), NO_LIMIT, castration.get());
+        }
+        var day = castration.get().time().atZone(followed.life().farm().zone()).toLocalDate();
+        boolean anaesthetic = done.anaesthetic() != null && done.anaesthetic().given();
+        String breach = limit.get().breach(followed.life().birthDate(), day, anaesthetic);
+        return Verdict.settled(followed.row(), breach == null, castration.get());
+    }
+
+    private Optional<DayLimit> dayLimit(FollowedLife followed, String name) {
+        return definitions
+                .jurisdiction(followed.life().farm().jurisdiction())
+                .map(place -> place.days().get(name));
+    }
+
+    private static Optional<LifeEvent> done(Rule.Done done, FollowedLife followed) {
+        if (done instanceof Rule.FirstEvent first) {
+            return counted(followed).stream()
+                    .filter(event -> first.event().matches(event))
+                    .findFirst();
+        }
+        Set<String> numbers = new HashSet<>();
+        Set<String> ears = new HashSet<>();
+        for (LifeEvent event : counted(followed)) {
+            if (event.data() instanceof TagFitted tag) {
+                numbers.add(tag.number());
+                boolean otherEar = tag.ear() != null && ears.contains(tag.number() + other(tag.ear()));
+                ears.add(tag.number() + tag.ear());
+                if (numbers.size() >= 2 || otherEar) {
+                    return Optional.of(event);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static TagFitted.Ear other(TagFitted.Ear ear) {
+        return ear == TagFitted.Ear.LEFT ? TagFitted.Ear.RIGHT : TagFitted.Ear.LEFT;
+    }
+
+    private static List<LifeEvent> counted(FollowedLife followed) {
+        List<LifeEvent> events = new ArrayList<>(followed.life().events());
+        events.removeIf(event -> event.time().isAfter(followed.cut()));
+        return events;
+    }
+}

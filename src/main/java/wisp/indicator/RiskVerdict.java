@@ -1,0 +1,98 @@
+package wisp.indicator;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import wisp.history.Episode;
+import wisp.history.LifeEvent;
+
+/** Judges one calf for a risk. */
+final class RiskVerdict {
+    private RiskVerdict() {}
+
+    static Verdict of(Indicator indicator, Rule.Risk risk, FollowedLife followed) {
+        int row = followed.row();
+        Window window = risk.window();
+        Duration start = window.start().exact();
+        if (window.open() || !start.isZero()) {
+            Optional<Verdict> absent =
+                    Entry.notPresent(followed, start, window.start().text());
+            if (absent.isPresent()) {
+                return absent.get();
+            }
+        }
+        List<LifeEvent> outcomes = outcomes(risk.outcome(), followed);
+        if (outcomes.stream().anyMatch(event -> before(window, followed.ageAt(event)))) {
+            return Verdict.outside(row, "a case already at " + window.start().text());
+        }
+        if (indicator.needsHours()) {
+            Optional<LifeEvent> unclear =
+                    outcomes.stream().filter(e -> followed.ambiguous(e, window)).findFirst();
+            if (unclear.isPresent()) {
+                return Verdict.excluded(row, Entry.EVENT_TIME_UNKNOWN, unclear.get());
+            }
+        }
+        Optional<LifeEvent> first =
+                outcomes.stream().filter(e -> window.holds(followed.ageAt(e))).findFirst();
+        if (first.isPresent()) {
+            return ended(followed, start, followed.ageAt(first.get()), Verdict.Ending.OUTCOME, first.get());
+        }
+        return withoutOutcome(risk, followed);
+    }
+
+    private static Verdict withoutOutcome(Rule.Risk risk, FollowedLife followed) {
+        Duration start = risk.window().start().exact();
+        Duration end = risk.window().end().exact();
+        Duration last = followed.endAge();
+        if (followed.end() == FollowedLife.End.DEATH && last.compareTo(end) <= 0) {
+            LifeEvent death = followed.life().exit().event();
+            return ended(followed, start, last, Verdict.Ending.COMPETING, death);
+        }
+        if (last.compareTo(end) >= 0) {
+            return ended(followed, start, end, Verdict.Ending.COMPLETE, null);
+        }
+        boolean cut = followed.end() == FollowedLife.End.CUT;
+        if (risk.leaveOutCensored()) {
+            return cut
+                    ? Verdict.pending(followed.row())
+                    : Verdict.excluded(
+                            followed.row(),
+                            Entry.LEFT_BEFORE_SETTLED,
+                            followed.life().exit().event());
+        }
+        double days = FollowedLife.days(last.minus(start));
+        LifeEvent because = cut ? null : followed.life().exit().event();
+        return Verdict.followed(followed.row(), days, Verdict.Ending.CENSORED, cut, because);
+    }
+
+    private static Verdict ended(
+            FollowedLife followed, Duration start, Duration age, Verdict.Ending ending, LifeEvent because) {
+        double days = FollowedLife.days(age.minus(start));
+        return Verdict.followed(followed.row(), days, ending, false, because);
+    }
+
+    private static boolean before(Window window, Duration age) {
+        int atStart = age.compareTo(window.start().exact());
+        return window.open() ? atStart <= 0 : atStart < 0;
+    }
+
+    /** The outcomes of one life up to the end of follow-up, in order. */
+    static List<LifeEvent> outcomes(Outcome outcome, FollowedLife followed) {
+        Stream<LifeEvent> events;
+        if (outcome instanceof Outcome.Death) {
+            boolean died = followed.end() == FollowedLife.End.DEATH;
+            events = died ? Stream.of(followed.life().exit().event()) : Stream.empty();
+        } else if (outcome instanceof Outcome.Illness illness) {
+            events = followed.life().episodes().stream()
+                    .filter(episode -> episode.condition().equals(illness.condition()))
+                    .map(Episode::event);
+        } else if (outcome instanceof Outcome.Happening happening) {
+            events = followed.life().events().stream()
+                    .filter(event -> happening.anyOf().stream().anyMatch(match -> match.matches(event)));
+        } else {
+            throw new IllegalStateException("an outcome of no known kind: " + outcome);
+        }
+        return events.filter(event -> !event.time().isAfter(followed.cut())).toList();
+    }
+}
