@@ -30,8 +30,7 @@ final class Estimator {
         List<Verdict> atRisk = verdicts.stream().filter(Verdict::atRisk).toList();
         int numerator = atRisk.stream().mapToInt(Verdict::count).sum();
         boolean rate = indicator.rule() instanceof Rule.Rate;
-        double denominator =
-                rate ? atRisk.stream().mapToDouble(Verdict::days).sum() : atRisk.size();
+        double denominator = rate ? atRisk.stream().mapToDouble(Verdict::days).sum() : atRisk.size();
         int pending = (int) verdicts.stream().filter(Verdict::pending).count();
         Map<String, Integer> excluded = new TreeMap<>(marks);
         verdicts.stream()

@@ -28,13 +28,10 @@ public final class Figures {
     /** One figure without strata and comparison. */
     public Estimate plain(Indicator indicator, Cohort cohort, Selection selection) {
         int[] rows = selection.rows(cohort, placeOfRecord(indicator));
-        return ofRows(indicator, "", cohort, selection, rows);
-    }
-
-    private Estimate ofRows(Indicator indicator, String name, Cohort cohort, Selection selection, int[] rows) {
-        Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, rows, selection);
+        boolean everybody = selection.seasonIn(cohort).equals(Selection.ALL) && !selection.filtered();
+        Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, rows, everybody);
         List<Verdict> judged = verdicts.of(indicator, cohort, rows);
-        return Estimator.estimate(indicator, name, selection.seasonIn(cohort), judged, marks);
+        return Estimator.estimate(indicator, "", selection.seasonIn(cohort), judged, marks);
     }
 
     private List<Estimate> strata(Indicator indicator, Cohort cohort, Selection selection, Estimate whole) {
@@ -42,9 +39,9 @@ public final class Figures {
         int[] rows = selection.rows(cohort, place);
         List<Estimate> strata = new ArrayList<>();
         selection.by().divide(cohort, rows, place).forEach((name, part) -> {
-            Selection filtered = new Selection(
-                    selection.seasonIn(cohort), selection.from(), selection.to(), null, null, name, null, null, null);
-            strata.add(ofRows(indicator, name, cohort, filtered, part));
+            Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, part, false);
+            List<Verdict> judged = verdicts.of(indicator, cohort, part);
+            strata.add(Estimator.estimate(indicator, name, whole.season(), judged, marks));
         });
         return Comparing.withOthers(whole, strata);
     }

@@ -13,13 +13,13 @@ import wisp.history.Mark;
 final class MarkedEvents {
     private MarkedEvents() {}
 
-    static Map<String, Integer> of(Indicator indicator, Cohort cohort, int[] rows, Selection selection) {
+    /** @param everybody true to count also the events of animals without a birth, which belong to no season */
+    static Map<String, Integer> of(Indicator indicator, Cohort cohort, int[] rows, boolean everybody) {
         Set<EventType> used = used(indicator.rule());
         Map<String, Integer> counts = new TreeMap<>();
         for (int row : rows) {
             count(cohort.lives().get(row), used, counts);
         }
-        boolean everybody = selection.seasonIn(cohort).equals(Selection.ALL) && !selection.filtered();
         if (everybody) {
             cohort.lives().stream().filter(life -> life.born() == null).forEach(life -> count(life, used, counts));
         }
@@ -43,7 +43,8 @@ final class MarkedEvents {
         } else if (rule instanceof Rule.CaseFatality) {
             used.add(EventType.ILLNESS_FOUND);
         } else if (rule instanceof Rule.DoneByLimit done) {
-            used.add(done.done() instanceof Rule.FirstEvent first ? first.event().type() : EventType.TAG_FITTED);
+            used.add(
+                    done.done() instanceof Rule.FirstEvent first ? first.event().type() : EventType.TAG_FITTED);
         } else if (rule instanceof Rule.DoneAtEnd atEnd) {
             used.add(atEnd.event().type());
         } else if (rule instanceof Rule.CastratedLawfully) {

@@ -81,7 +81,8 @@ public record Selection(
     }
 
     private boolean born(Life life) {
-        return (from == null || !life.birthDate().isBefore(from)) && (to == null || life.birthDate().isBefore(to));
+        return (from == null || !life.birthDate().isBefore(from))
+                && (to == null || life.birthDate().isBefore(to));
     }
 
     private boolean matches(Cohort cohort, int row, boolean placeOfRecord) {

@@ -1,0 +1,73 @@
+package wisp.statistics;
+
+/**
+ * The method of variance estimates recovery (MOVER): limits for the difference or the ratio of two independent
+ * quantities from each one's own limits, whatever method those came from.
+ *
+ * <p>Difference: Zou and Donner 2008 (Stat Med 27:1693), equations (3) and (4); with Wilson limits it is Newcombe's method 10. Ratio: Donner
+ * and Zou 2012 (Stat Methods Med Res 21:347), equation (9); an upper limit that nothing bounds is positive infinity.
+ */
+public final class Mover {
+    /** The method's name in {@link Interval#method()}. */
+    public static final String METHOD = "MOVER";
+
+    private Mover() {}
+
+    /**
+     * The first minus the second.
+     *
+     * @throws CannotEstimate where a limit is not finite or the levels differ
+     */
+    public static Interval difference(Interval first, Interval second) {
+        require(first, second);
+        double value = first.value() - second.value();
+        double low = value - Math.hypot(first.value() - first.low(), second.high() - second.value());
+        double high = value + Math.hypot(first.high() - first.value(), second.value() - second.low());
+        return new Interval(value, low, high, first.level(), METHOD);
+    }
+
+    /**
+     * The first over the second, both not negative.
+     *
+     * @throws CannotEstimate where a limit is not finite, the levels differ, a limit is negative or the second is 0
+     */
+    public static Interval ratio(Interval first, Interval second) {
+        require(first, second);
+        if (first.low() < 0 || second.low() < 0) {
+            throw new CannotEstimate("The ratio", "a limit is negative");
+        }
+        if (second.value() == 0) {
+            throw new CannotEstimate("The ratio", "the second quantity is 0");
+        }
+        double product = first.value() * second.value();
+        double lowPart = first.low() * (2 * first.value() - first.low());
+        double highPart = first.high() * (2 * first.value() - first.high());
+        double lowDivisor = second.high() * (2 * second.value() - second.high());
+        double highDivisor = second.low() * (2 * second.value() - second.low());
+        // (ab - root) / divisor written as numerator / (ab + root): it holds where the divisor is 0 or negative
+        double low = product == 0 ? 0 : lowPart / (product + root(product, lowPart * lowDivisor));
+        double high = highDivisor <= 0
+                ? Double.POSITIVE_INFINITY
+                : (product + root(product, highPart * highDivisor)) / highDivisor;
+        return new Interval(first.value() / second.value(), Math.max(0, low), high, first.level(), METHOD);
+    }
+
+    private static double root(double product, double parts) {
+        return Math.sqrt(Math.max(0, square(product) - parts));
+    }
+
+    private static double square(double x) {
+        return x * x;
+    }
+
+    private static void require(Interval first, Interval second) {
+        for (Interval one : new Interval[] {first, second}) {
+            if (!Double.isFinite(one.low()) || !Double.isFinite(one.high()) || !Double.isFinite(one.value())) {
+                throw new CannotEstimate("The comparison", "a limit is not finite");
+            }
+        }
+        if (first.level() != second.level()) {
+            throw new CannotEstimate("The comparison", "the two confidence levels differ");
+        }
+    }
+}
