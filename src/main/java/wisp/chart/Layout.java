@@ -40,9 +40,16 @@ record Layout(
         if (picture.x().isCategories() && !UprightSheet.namesFit(picture, width)) {
             shown = Turned.of(picture).orElse(picture);
         }
-        return shown.y().isCategories()
+        Layout layout = shown.y().isCategories()
                 ? new LevelSheet(shown, width).layout(height)
                 : new UprightSheet(shown, width).layout(height);
+        if (picture.isEmpty()) {
+            Box plot = layout.plot;
+            double middle = (plot.left() + plot.right()) / 2;
+            double base = (plot.top() + plot.bottom()) / 2 + 4.5;
+            layout.words.add(Lettering.of(middle, base, Lettering.Anchor.MIDDLE, Lettering.Role.AXIS, "No data"));
+        }
+        return layout;
     }
 
     /** The place of a mark on paper, after stepping aside. */

@@ -43,6 +43,14 @@ public record Picture(String id, String title, String alternative, Axis x, Axis 
                 .anyMatch(mark -> mark.link().isPresent());
     }
 
+    /** Whether there is nothing to see but axes, limits and empty layers. */
+    boolean isEmpty() {
+        return layers.stream()
+                .allMatch(layer -> layer.marks().isEmpty()
+                        && (layer instanceof LimitCurve || Outline.knots(layer).isEmpty())
+                        && !(layer instanceof Rug rug && !rug.places().isEmpty()));
+    }
+
     Picture over(Axis newX, Axis newY) {
         return new Picture(id, title, alternative, newX, newY, layers);
     }

@@ -87,7 +87,7 @@ final class Sheet {
 
     /** Sets the labels under the horizontal axis and its name. */
     void writeHorizontalAxis(Axis axis, List<Tick> ticks, Ruler x) {
-        reached += 4;
+        reached += 6;
         for (Tick tick : ticks) {
             words.add(
                     Lettering.of(x.at(tick.value()), reached + Lettering.SIZE, Anchor.MIDDLE, Role.TICK, tick.label()));

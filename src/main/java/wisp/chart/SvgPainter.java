@@ -58,13 +58,7 @@ public final class SvgPainter {
                 + grid(layout)
                 + drawn
                 + "<g aria-hidden=\"true\">\n" + key(layout) + lettering(layout) + "</g>\n"
-                + (isEmpty(picture) ? noData(layout) : "")
                 + "</svg>\n";
-    }
-
-    private static boolean isEmpty(Picture picture) {
-        return Extent.of(picture, new Extent.Firm(Along.X)).isEmpty()
-                && Extent.of(picture, new Extent.Soft(Along.X)).isEmpty();
     }
 
     private static String head(Picture picture, Layout layout, String id) {
@@ -140,12 +134,5 @@ public final class SvgPainter {
                         anchor,
                         turn,
                         Xml.text(words.text()));
-    }
-
-    private static String noData(Layout layout) {
-        return "<text class=\"axis\" x=\"%s\" y=\"%s\" text-anchor=\"middle\">No data</text>\n"
-                .formatted(
-                        Xml.px((layout.plot().left() + layout.plot().right()) / 2),
-                        Xml.px((layout.plot().top() + layout.plot().bottom()) / 2));
     }
 }

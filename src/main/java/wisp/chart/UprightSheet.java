@@ -113,7 +113,7 @@ final class UprightSheet {
     private void writeNames(Sheet target, Ruler x) {
         double slot = (right - left) / Math.max(1, acrossTicks.size());
         boolean fit = acrossTicks.stream().allMatch(tick -> fits(tick.label(), slot));
-        target.skip(4);
+        target.skip(6);
         double top = target.reached();
         double deepest = Lettering.LINE;
         for (Tick tick : acrossTicks) {
