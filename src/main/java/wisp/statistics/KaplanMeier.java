@@ -1,5 +1,10 @@
 package wisp.statistics;
 
+import java.util.HashMap;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
 /**
  * The Kaplan-Meier (product-limit) estimator of survival with Greenwood's variance.
  *
@@ -23,6 +28,31 @@ public final class KaplanMeier {
      */
     public static SurvivalCurve of(double[] times, boolean[] events, CurveInterval scale, double level) {
         return leftTruncated(new double[0], times, events, scale, level);
+    }
+
+    /** One curve a stratum, in ascending order of the labels in {@code strata}, with 95 % log(-log) intervals. */
+    public static SortedMap<Integer, SurvivalCurve> byStratum(double[] times, boolean[] events, int[] strata) {
+        if (strata.length != times.length || events.length != times.length) {
+            throw new CannotEstimate("The survival curve", "the times, events and strata given are not equally many");
+        }
+        Map<Integer, Integer> sizes = new HashMap<>();
+        for (int stratum : strata) {
+            sizes.merge(stratum, 1, Integer::sum);
+        }
+        SortedMap<Integer, SurvivalCurve> curves = new TreeMap<>();
+        sizes.forEach((stratum, size) -> {
+            double[] own = new double[size];
+            boolean[] ownEvents = new boolean[size];
+            int count = 0;
+            for (int i = 0; i < strata.length; i++) {
+                if (strata[i] == stratum) {
+                    own[count] = times[i];
+                    ownEvents[count++] = events[i];
+                }
+            }
+            curves.put(stratum, of(own, ownEvents));
+        });
+        return curves;
     }
 
     /** The curve of lives under observation only after their entry, with 95 % log(-log) intervals. */

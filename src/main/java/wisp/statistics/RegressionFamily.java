@@ -12,6 +12,15 @@ public enum RegressionFamily {
         }
 
         @Override
+        double at(double y, double eta, double trials, double[] meanVariance) {
+            double e = Math.exp(-Math.abs(eta));
+            double p = eta >= 0 ? 1 / (1 + e) : e / (1 + e);
+            meanVariance[0] = trials * p;
+            meanVariance[1] = trials * e / ((1 + e) * (1 + e));
+            return y * eta - trials * (Math.max(eta, 0) + Math.log(1 + e));
+        }
+
+        @Override
         double link(double mean, double trials) {
             return Math.log(mean / (trials - mean));
         }
@@ -53,6 +62,14 @@ public enum RegressionFamily {
         }
 
         @Override
+        double at(double y, double eta, double trials, double[] meanVariance) {
+            double mean = Math.exp(eta);
+            meanVariance[0] = mean;
+            meanVariance[1] = mean;
+            return y * eta - mean;
+        }
+
+        @Override
         double link(double mean, double trials) {
             return Math.log(mean);
         }
@@ -84,6 +101,9 @@ public enum RegressionFamily {
     };
 
     abstract double mean(double eta, double trials);
+
+    /** Writes mean and variance at eta and returns the kernel of the log likelihood: one exponential for all three. */
+    abstract double at(double y, double eta, double trials, double[] meanVariance);
 
     /** The linear predictor of a mean. */
     abstract double link(double mean, double trials);

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static wisp.statistics.ReferenceFile.assertClose;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.SortedMap;
 import java.util.function.IntPredicate;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -104,6 +106,19 @@ class KaplanMeierTest {
         for (int i = 0; i < at.length; i++) {
             assertEquals(printed[i], curve.at(at[i]).value(), 5e-5);
         }
+    }
+
+    @Test
+    void strataAreCurvesOfTheirOwn() {
+        SortedMap<Integer, SurvivalCurve> curves =
+                KaplanMeier.byStratum(Freireich.times(), Freireich.events(), Freireich.arms());
+        assertEquals(List.of(1, 2), List.copyOf(curves.keySet()));
+        SurvivalCurve alone = KaplanMeier.of(Freireich.SIX_MP, Freireich.sixMpRelapses());
+        assertArrayEquals(alone.survival(), curves.get(1).survival());
+        assertEquals(12.0 / 21, curves.get(2).at(7).value(), 1e-12);
+        assertThrows(
+                CannotEstimate.class,
+                () -> KaplanMeier.byStratum(new double[] {1}, new boolean[] {true}, new int[] {1, 2}));
     }
 
     @Test
