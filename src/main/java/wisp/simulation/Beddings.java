@@ -15,7 +15,7 @@ import wisp.event.PenCleaned;
 record Beddings(Model model, WallClock clock) {
     private static final int TEN = 600;
 
-    /** Whole days since the place was bedded, 0 for a place that gets no bedding. */
+    /** Whole days by the wall clock since the place was bedded, 0 for a place that gets no bedding. */
     int daysSince(Place place, long minute) {
         if (place.beddedEveryDays() == 0) {
             return 0;

@@ -16,6 +16,9 @@ import java.util.List;
 record Calving(long minute, int damParity, int litter, long seed) {
     /** Calvings in order of time that bring exactly this many calves. */
     static List<Calving> draw(Model model, int calves, long seed) {
+        if (calves < 0) {
+            throw new IllegalArgumentException("A season cannot have " + calves + " calves: ask for none or more.");
+        }
         Chance chance = new Chance(seed);
         WallClock clock = new WallClock(model.farm().zone());
         List<Calving> calvings = new ArrayList<>(calves);

@@ -8,8 +8,8 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import wisp.event.Event;
 import wisp.event.FarmDescribed;
 
@@ -38,33 +38,30 @@ public final class DemoFarm {
     /** Writes {@code demo.jsonl} and {@code demo.truths.json} into a folder. */
     static void write(Path folder) throws IOException {
         Files.createDirectories(folder);
-        SimulateSeason.lines(events(), folder.resolve("demo.jsonl"));
+        SimulateSeason.lines(DemoFarm::inOrder, folder.resolve("demo.jsonl"));
         ObjectNode json = new JsonMapper().createObjectNode();
         json.put("about", "Invented data. What is built into the three simulated seasons of the demo.");
         for (Part part : parts()) {
-            ObjectNode season = json.putObject(part.model.calendar().season());
-            season.put("calves", part.calves);
-            season.put("seed", part.seed);
-            season.set("truths", Truths.json(part.model));
+            json.set(part.model.calendar().season(), Truths.json(part.model, part.calves, part.seed));
         }
         Files.writeString(folder.resolve("demo.truths.json"), Truths.text(json));
     }
 
-    /** Every event in order of recording, each with its JSON. */
-    static List<Event> events() {
-        List<Event> events = new ArrayList<>();
-        List<FarmDescribed.Season> seasons = new ArrayList<>();
+    /** Hands over every event in order of recording, each with its JSON. */
+    static void inOrder(Consumer<Event> to) {
+        RecordingOrder order = new RecordingOrder(to);
+        List<FarmDescribed.Season> seasons = parts().stream()
+                .map(part -> part.model.calendar())
+                .map(c -> new FarmDescribed.Season(c.season(), c.from(), c.to()))
+                .toList();
+        order.add(Season.farm(parts().get(0).model, seasons));
         for (Part part : parts()) {
-            Calendar calendar = part.model.calendar();
-            seasons.add(new FarmDescribed.Season(calendar.season(), calendar.from(), calendar.to()));
-            events.addAll(Season.pens(part.model));
-            Season.eachLife(part.model, part.calves, part.seed, life -> events.addAll(life.events()));
+            Season.pens(part.model).forEach(order::add);
+            Season.eachLife(
+                    part.model, part.calves, part.seed, life -> life.events().forEach(order::add));
         }
-        events.add(Season.farm(parts().get(0).model, seasons));
-        events.add(Season.booksRead(parts().get(2).model));
-        events.sort(Season.inOrderOfRecording());
-        events.replaceAll(EventJson::written);
-        return events;
+        order.add(Season.booksRead(parts().get(2).model));
+        order.handOnAll();
     }
 
     static List<Part> parts() {

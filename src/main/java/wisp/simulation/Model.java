@@ -110,6 +110,38 @@ public record Model(
                 recording);
     }
 
+    /** The same with other illnesses. */
+    public Model withIllnesses(List<Illness> other) {
+        return new Model(
+                farm,
+                calendar,
+                places,
+                calvings,
+                cleanliness,
+                navelCare,
+                colostrum,
+                other,
+                death,
+                husbandry,
+                recording);
+    }
+
+    /** The same with other background death. */
+    public Model with(BackgroundDeath other) {
+        return new Model(
+                farm,
+                calendar,
+                places,
+                calvings,
+                cleanliness,
+                navelCare,
+                colostrum,
+                illnesses,
+                other,
+                husbandry,
+                recording);
+    }
+
     /** The same with other records kept. */
     public Model with(Recording other) {
         return new Model(

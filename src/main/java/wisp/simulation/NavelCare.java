@@ -1,6 +1,7 @@
 package wisp.simulation;
 
 import java.util.List;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * How soon and with what a navel is treated: the delay is lognormal.
@@ -32,5 +33,11 @@ public record NavelCare(
 
     double never(boolean night) {
         return night ? neverByNight : neverByDay;
+    }
+
+    /** The share of navels treated within so many minutes, of births by day or night, in or out of the pens. */
+    public double treatedWithin(double minutes, boolean night, boolean outside) {
+        double z = StrictMath.log(minutes / median(night, outside)) / sigma;
+        return (1 - never(night)) * NormalDistribution.of(0, 1).cumulativeProbability(z);
     }
 }

@@ -35,6 +35,9 @@ record Newborn(
         double brixPercent,
         double colostrumDeficit) {
 
+    /** The second twin comes at most this long after the first. */
+    static final int LONGEST_TWIN_LAG_MINUTES = 40;
+
     /** One feed of colostrum, its volume true even where nobody measured it. */
     record Feed(long minutes, double volumeL, ColostrumFed.Method method) {}
 
@@ -66,7 +69,7 @@ record Newborn(
         Calvings.Breed breed = chance.one(how.breeds(), Calvings.Breed::share);
         List<Newborn> calves = new ArrayList<>(calving.litter());
         for (int i = 0; i < calving.litter(); i++) {
-            long minute = calving.minute() + (i == 0 ? 0 : chance.whole(5, 40));
+            long minute = calving.minute() + (i == 0 ? 0 : chance.whole(5, LONGEST_TWIN_LAG_MINUTES));
             int days = new Beddings(model, clock).daysSince(place, minute);
             calves.add(one(model, calving, firstNumber + i, minute, night, winter, place, days, ease, breed, chance));
         }

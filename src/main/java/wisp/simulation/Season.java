@@ -1,8 +1,8 @@
 package wisp.simulation;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Consumer;
 import wisp.event.Event;
@@ -11,26 +11,36 @@ import wisp.event.Noted;
 
 /** Simulates one season. The same model, number of calves and seed give the same events on any machine. */
 public final class Season {
+    /** No life begins longer than this before one that is handed over earlier. */
+    private static final Duration TWIN_LAG = Duration.ofMinutes(Newborn.LONGEST_TWIN_LAG_MINUTES);
+
     private Season() {}
 
-    /**
-     * Every event of a season in order of recording, each with its JSON; the farm is described first, and a note on the
-     * farm at the cut is the newest.
-     */
+    /** Every event of a season in order of recording, each with its JSON. */
     public static List<Event> simulate(Model model, int calves, long seed) {
-        List<Event> events = new ArrayList<>(calves * 24);
-        events.add(farm(
-                model,
-                List.of(new FarmDescribed.Season(
-                        model.calendar().season(),
-                        model.calendar().from(),
-                        model.calendar().to()))));
-        events.addAll(pens(model));
-        eachLife(model, calves, seed, life -> events.addAll(life.events()));
-        events.add(booksRead(model));
-        events.sort(inOrderOfRecording());
-        events.replaceAll(EventJson::written);
+        List<Event> events = new ArrayList<>();
+        inOrder(model, calves, seed, events::add);
         return events;
+    }
+
+    /**
+     * Hands over every event of a season in order of recording, each with its JSON. The farm's description comes first;
+     * a note on the farm at the cut is the newest. Another seed gives other events of the same names: the log refuses
+     * them beside the first, as they would be taken for the same calves.
+     *
+     * @param calves how many are born
+     */
+    public static void inOrder(Model model, int calves, long seed, Consumer<Event> to) {
+        Calendar calendar = model.calendar();
+        RecordingOrder order = new RecordingOrder(to);
+        order.add(farm(model, List.of(new FarmDescribed.Season(calendar.season(), calendar.from(), calendar.to()))));
+        pens(model).forEach(order::add);
+        eachLife(model, calves, seed, life -> {
+            order.handOnBefore(life.born().minus(TWIN_LAG));
+            life.events().forEach(order::add);
+        });
+        order.add(booksRead(model));
+        order.handOnAll();
     }
 
     /**
@@ -77,10 +87,6 @@ public final class Season {
         return new Event(source(model), "cut", "farm", cut, true, cut, "evening", new Noted("books read"), null);
     }
 
-    static Comparator<Event> inOrderOfRecording() {
-        return Comparator.comparing(Event::recordedTime, OffsetDateTime.timeLineOrder());
-    }
-
     static String source(Model model) {
         return "simulated:" + model.calendar().season();
     }
@@ -105,7 +111,7 @@ public final class Season {
             Corrections.anotherCalfs(model, calf, page, chance);
             Corrections.misdated(model, calf, page, chance);
         }
-        return new SimulatedLife(subject, calf.navelMinutes(), calf.score(), page.events());
+        return new SimulatedLife(subject, clock.at(calf.minute()), calf.navelMinutes(), calf.score(), page.events());
     }
 
     private static String padded(int number) {

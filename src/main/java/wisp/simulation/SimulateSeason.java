@@ -4,10 +4,12 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.function.Consumer;
 import wisp.event.Event;
 
 /** Writes a simulated season as JSON Lines, and what is true in it beside. */
@@ -20,16 +22,12 @@ public final class SimulateSeason {
      * @return how many events were written
      */
     public static int write(Model model, int calves, long seed, Path out) throws IOException {
-        List<Event> events = Season.simulate(model, calves, seed);
-        lines(events, out);
+        int written = lines(to -> Season.inOrder(model, calves, seed, to), out);
         ObjectNode json = new JsonMapper().createObjectNode();
         json.put("about", "Invented data. What is built into the simulated season beside this file.");
-        json.put("season", model.calendar().season());
-        json.put("calves", calves);
-        json.put("seed", seed);
-        json.set("truths", Truths.json(model));
+        json.setAll(Truths.json(model, calves, seed));
         Files.writeString(truthsBeside(out), Truths.text(json));
-        return events.size();
+        return written;
     }
 
     /** {@code season.truths.json} for {@code season.jsonl}; a name without that ending has it appended. */
@@ -39,12 +37,30 @@ public final class SimulateSeason {
         return out.resolveSibling(stem + ".truths.json");
     }
 
-    static void lines(List<Event> events, Path out) throws IOException {
+    /**
+     * Writes events as they come, one a line.
+     *
+     * @return how many there were
+     */
+    static int lines(Consumer<Consumer<Event>> events, Path out) throws IOException {
+        int[] written = {0};
         try (BufferedWriter writer = Files.newBufferedWriter(out, StandardCharsets.UTF_8)) {
-            for (Event event : events) {
-                writer.write(event.json());
-                writer.write('\n');
-            }
+            events.accept(event -> {
+                line(event, writer);
+                written[0]++;
+            });
+        } catch (UncheckedIOException disk) {
+            throw disk.getCause();
+        }
+        return written[0];
+    }
+
+    private static void line(Event event, Writer writer) {
+        try {
+            writer.write(event.json());
+            writer.write('\n');
+        } catch (IOException disk) {
+            throw new UncheckedIOException(disk);
         }
     }
 }
