@@ -55,7 +55,8 @@ final class BrokenLink {
         if (belongsAfter >= 0) {
             return "The events were reordered: this one was not written here.";
         }
-        return "It was changed, or an event here was removed or inserted: it does not follow from event "
-                + (row.sequence() - 1) + ".";
+        String before = row.sequence() == 1 ? "the beginning of the log" : "event " + (row.sequence() - 1);
+        return "It does not follow from " + before + ": " + (row.sequence() == 1 ? "it" : "one of the two")
+                + " was changed, or an event was inserted or removed there.";
     }
 }

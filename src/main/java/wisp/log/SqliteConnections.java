@@ -29,6 +29,7 @@ final class SqliteConnections implements AutoCloseable {
     private final ReentrantLock writing = new ReentrantLock(true);
     private final ConcurrentLinkedQueue<Connection> idle = new ConcurrentLinkedQueue<>();
     private final Connection writer;
+    private final FilePlace place;
     private volatile boolean closed;
 
     /**
@@ -40,7 +41,9 @@ final class SqliteConnections implements AutoCloseable {
         this.file = file;
         this.limits = limits;
         this.failure = new SqliteFailure(file, limits.busyTimeout());
+        FilePlace.refuseEmpty(file, limits.busyTimeout());
         this.writer = openWriter();
+        this.place = FilePlace.of(file);
     }
 
     /** Does some writing in one transaction, whole or not at all. */
@@ -54,7 +57,11 @@ final class SqliteConnections implements AutoCloseable {
         try {
             execute(writer, "BEGIN IMMEDIATE");
             T result = work.apply(table(writer));
-            execute(writer, keep.getAsBoolean() ? "COMMIT" : "ROLLBACK");
+            boolean kept = keep.getAsBoolean();
+            if (kept) {
+                place.check();
+            }
+            execute(writer, kept ? "COMMIT" : "ROLLBACK");
             return result;
         } catch (SQLException | DataAccessException failed) {
             rollback(writer, failed);
