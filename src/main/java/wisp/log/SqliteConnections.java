@@ -53,6 +53,7 @@ final class SqliteConnections implements AutoCloseable {
 
     /** Does some writing in one transaction, and takes it back where it is not to be kept, asked at the end. */
     <T> T write(Function<EventTable, T> work, BooleanSupplier keep) {
+        refuseClosed();
         writing.lock();
         try {
             execute(writer, "BEGIN IMMEDIATE");
@@ -93,13 +94,15 @@ final class SqliteConnections implements AutoCloseable {
         });
         if (!answer.equals("ok")) {
             throw new DamagedLog(
-                    file + " is damaged, though every event in it can be read: " + answer.strip()
+                    file + " is damaged, though every event in it can be read: "
+                            + answer.strip().replaceAll("\\s+", " ")
                             + ". Export the events, import them into an empty folder and use that.",
                     null);
         }
     }
 
     private <T> T reading(Reading<T> work) {
+        refuseClosed();
         Connection connection = null;
         try {
             connection = reader();
@@ -180,6 +183,12 @@ final class SqliteConnections implements AutoCloseable {
         Connection connection = DriverManager.getConnection("jdbc:sqlite:" + file.toUri());
         execute(connection, "PRAGMA busy_timeout = " + limits.busyTimeout().toMillis());
         return connection;
+    }
+
+    private void refuseClosed() {
+        if (closed) {
+            throw new LogFailure("The log in " + file + " is closed. Open it again.", null);
+        }
     }
 
     private interface Reading<T> {
