@@ -20,8 +20,6 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -29,7 +27,7 @@ import wisp.event.CanonicalJson;
 import wisp.event.Event;
 
 /** What every store of the log must do; each store's own test runs all of it. */
-abstract class EventLogConformance {
+abstract class EventLogConformance implements StreamConformance, ConcurrencyConformance {
     private EventLog log;
 
     /** A new, empty log. */
@@ -38,6 +36,11 @@ abstract class EventLogConformance {
     @BeforeEach
     void openTheLog() {
         log = open(CLOCK);
+    }
+
+    @Override
+    public EventLog log() {
+        return log;
     }
 
     @AfterEach
@@ -271,52 +274,5 @@ abstract class EventLogConformance {
         StoredEvent stored = log.append(List.of(event), true).stored().get(0);
         assertEquals(1, stored.sequence());
         assertEquals(List.of(DUPLICATE), outcomes(Notes.event(stored.event().json())));
-    }
-
-    @Test
-    void aStreamThatIsKeptStandsLikeABatch() {
-        log.append(List.of(note("a", "x")), true);
-        List<Appended.Outcome> outcomes = new ArrayList<>();
-        long last = log.appendAll(
-                List.of(note("a", "x"), note("b", "y"), note("b", "y"), note("a", "z"))
-                        .iterator(),
-                outcomes::add,
-                () -> outcomes.size() == 4);
-        assertEquals(List.of(DUPLICATE, ACCEPTED, DUPLICATE, CONFLICT), outcomes);
-        assertEquals(2, last);
-        assertEquals(
-                List.of("a", "b"),
-                log.read(0, 10).stream().map(e -> e.event().id()).toList());
-        assertTrue(log.verify().whole());
-    }
-
-    @Test
-    void aStreamThatIsTakenBackLeavesTheLogAsItWas() {
-        log.append(List.of(note("a", "x")), true);
-        List<StoredEvent> before = log.read(0, 10);
-        List<Event> many = new ArrayList<>();
-        for (int i = 0; i < 2500; i++) {
-            many.add(note("b" + i, "y"));
-        }
-        List<Appended.Outcome> outcomes = new ArrayList<>();
-        assertEquals(1, log.appendAll(many.iterator(), outcomes::add, () -> false));
-        assertEquals(2500, outcomes.stream().filter(ACCEPTED::equals).count());
-        assertEquals(before, log.read(0, 10));
-        log.append(List.of(note("b0", "other")), true);
-        assertEquals(2, log.last());
-    }
-
-    @Test
-    void aStreamThatBreaksOffLeavesTheLogAsItWas() {
-        Stream<Event> breaking = IntStream.range(0, 3000).mapToObj(i -> {
-            if (i == 2999) {
-                throw new IllegalStateException("the file was pulled out");
-            }
-            return note("b" + i, "y");
-        });
-        assertThrows(IllegalStateException.class, () -> log.appendAll(breaking.iterator(), outcome -> {}, () -> true));
-        assertEquals(0, log.last());
-        assertEquals(
-                ACCEPTED, log.append(List.of(note("b0", "y")), true).outcomes().get(0));
     }
 }
