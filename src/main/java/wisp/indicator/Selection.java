@@ -58,6 +58,11 @@ public record Selection(
         return from != null || to != null || pen != null || sex != null || parity != null || breed != null;
     }
 
+    /** The rows of the calves that are asked for, by the pen of birth. */
+    public int[] calves(Cohort cohort) {
+        return rows(cohort, false);
+    }
+
     /** The rows of the calves that are asked for; animals without a recorded birth are never among them. */
     int[] rows(Cohort cohort, boolean placeOfRecord) {
         String wanted = seasonIn(cohort);

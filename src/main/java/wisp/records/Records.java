@@ -1,0 +1,206 @@
+package wisp.records;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import wisp.cohort.Cohort;
+import wisp.cohort.Herd;
+import wisp.event.Event;
+import wisp.event.EventReader;
+import wisp.event.EventReader.Reading;
+import wisp.event.Fault;
+import wisp.history.Life;
+import wisp.history.Mark;
+import wisp.indicator.Definitions;
+import wisp.indicator.Figures;
+import wisp.log.Appended;
+import wisp.log.Appended.Outcome;
+import wisp.log.EventLog;
+import wisp.log.Logs;
+import wisp.log.StoredEvent;
+
+/**
+ * A herd's records: the log and everything worked out from it. Safe for many threads. Another process may write to the
+ * same log; every reading first catches up with it.
+ */
+public final class Records implements AutoCloseable {
+    private static final int PAST_DAYS_KEPT = 4;
+    private static final int BATCH = 5_000;
+
+    private final EventLog log;
+    private final Definitions definitions;
+    private final Figures figures;
+    private final EventReader reader;
+    private final Clock clock;
+    private final Herd herd = Herd.following();
+    private final Map<Instant, Cohort> past = new LinkedHashMap<>();
+    private long followed;
+
+    /** Records over an open log. */
+    public Records(EventLog log, Definitions definitions, Clock clock) {
+        this.log = log;
+        this.definitions = definitions;
+        this.figures = new Figures(definitions);
+        this.reader = EventReader.offered(definitions.conditions().keys(), clock);
+        this.clock = clock;
+    }
+
+    /**
+     * Opens records.
+     *
+     * @param data a data folder, or the JDBC address of a database
+     */
+    public static Records open(String data, Clock clock) {
+        Definitions definitions = Definitions.load(data.startsWith("jdbc:") ? null : Path.of(data));
+        return new Records(Logs.open(data, clock), definitions, clock);
+    }
+
+    /** The log itself. */
+    public EventLog log() {
+        return log;
+    }
+
+    /** The definitions in use. */
+    public Definitions definitions() {
+        return definitions;
+    }
+
+    /** Works figures out over a cohort. */
+    public Figures figures() {
+        return figures;
+    }
+
+    /** Reads events that somebody offers. */
+    public EventReader reader() {
+        return reader;
+    }
+
+    /** The clock that tells what is the future. */
+    public Clock clock() {
+        return clock;
+    }
+
+    /** The cohort by everything that is recorded. */
+    public synchronized Cohort cohort() {
+        catchUp();
+        return herd.cohort();
+    }
+
+    /** The cohort as it was known at a time; null stands for now. */
+    public synchronized Cohort cohort(Instant asOf) {
+        if (asOf == null) {
+            return cohort();
+        }
+        catchUp();
+        Cohort known = past.get(asOf);
+        if (known == null) {
+            Herd then = Herd.asOf(asOf);
+            feed(then, 0);
+            known = then.cohort();
+            past.put(asOf, known);
+            if (past.size() > PAST_DAYS_KEPT) {
+                past.remove(past.keySet().iterator().next());
+            }
+        }
+        return known;
+    }
+
+    /**
+     * Records events.
+     *
+     * @param readings what was read, in the order offered
+     * @param partial true: the sound ones are recorded even where others are refused
+     */
+    public Intake take(List<Reading> readings, boolean partial) {
+        List<Intake.Refused> refused = new ArrayList<>();
+        List<Event> sound = new ArrayList<>();
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            Reading reading = readings.get(i);
+            int place = i;
+            reading.faults().forEach(fault -> refused.add(new Intake.Refused(place, fault)));
+            if (reading.sound()) {
+                sound.add(reading.event());
+                places.add(i);
+            }
+        }
+        if (!refused.isEmpty() && !partial) {
+            return new Intake(0, 0, List.of(), refused, log.last());
+        }
+        Appended appended = log.append(sound, !partial);
+        for (int i = 0; i < sound.size(); i++) {
+            if (appended.outcomes().get(i) == Outcome.CONFLICT) {
+                refused.add(new Intake.Refused(places.get(i), conflict(sound.get(i))));
+            }
+        }
+        refused.sort(Comparator.comparingInt(Intake.Refused::index));
+        boolean nothing = !refused.isEmpty() && !partial;
+        int duplicate = nothing ? 0 : (int) appended.count(Outcome.DUPLICATE);
+        List<Intake.Marked> marked = marked(sound, places, appended);
+        return new Intake(appended.stored().size(), duplicate, marked, refused, appended.last());
+    }
+
+    private static Fault conflict(Event event) {
+        String problem = "The log has another event of source " + event.source() + " and id " + event.id() + ".";
+        return new Fault("id", problem, "Send a correction (amended or retracted), or give the new event its own id.");
+    }
+
+    private List<Intake.Marked> marked(List<Event> sound, List<Integer> places, Appended appended) {
+        if (appended.stored().isEmpty()) {
+            return List.of();
+        }
+        Cohort cohort = cohort();
+        Map<Long, Mark> marks = new LinkedHashMap<>();
+        Map<String, Boolean> subjects = new LinkedHashMap<>();
+        appended.stored().forEach(stored -> subjects.put(stored.event().subject(), true));
+        for (Life life : cohort.lives()) {
+            if (subjects.containsKey(life.key())) {
+                life.marks().forEach(mark -> marks.put(mark.event().sequence(), mark));
+            }
+        }
+        cohort.strayMarks().forEach(mark -> marks.put(mark.event().sequence(), mark));
+        List<Intake.Marked> marked = new ArrayList<>();
+        int next = 0;
+        for (int i = 0; i < sound.size(); i++) {
+            if (appended.outcomes().get(i) == Outcome.ACCEPTED) {
+                StoredEvent stored = appended.stored().get(next++);
+                Mark mark = marks.get(stored.sequence());
+                if (mark != null) {
+                    marked.add(new Intake.Marked(places.get(i), stored.event().subject(), mark));
+                }
+            }
+        }
+        return marked;
+    }
+
+    private void catchUp() {
+        long last = log.last();
+        if (last > followed) {
+            feed(herd, followed);
+            followed = last;
+            past.clear();
+        }
+    }
+
+    private void feed(Herd into, long after) {
+        List<StoredEvent> batch = new ArrayList<>();
+        log.replay(after, stored -> {
+            batch.add(stored);
+            if (batch.size() == BATCH) {
+                into.apply(batch);
+                batch.clear();
+            }
+        });
+        into.apply(batch);
+    }
+
+    @Override
+    public void close() {
+        log.close();
+    }
+}

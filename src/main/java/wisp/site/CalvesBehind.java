@@ -1,0 +1,101 @@
+package wisp.site;
+
+import io.javalin.http.Context;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import wisp.event.Fault;
+import wisp.indicator.Estimate;
+import wisp.indicator.Stratum;
+import wisp.indicator.Verdict;
+import wisp.records.Records;
+
+/**
+ * The calves, or episodes, behind one count of a figure.
+ *
+ * @param estimate the figure, of the stratum asked for
+ * @param part which of its counts
+ * @param verdicts one a calf or episode; as many as the count says
+ */
+record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts) {
+    /** The parameters that name a count, beside the filters. */
+    static final Set<String> PARAMETERS = Set.of("figure", "part", "reason", "stratum");
+
+    /** The counts of a figure. */
+    enum Part {
+        ALL,
+        NUMERATOR,
+        DENOMINATOR,
+        PENDING,
+        EXCLUDED,
+        OUTSIDE;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+
+        boolean holds(Verdict verdict) {
+            return switch (this) {
+                case ALL -> verdict.part() != Verdict.Part.OUTSIDE;
+                case NUMERATOR -> verdict.part() == Verdict.Part.CASE;
+                case DENOMINATOR -> verdict.atRisk();
+                case PENDING -> verdict.pending();
+                case EXCLUDED -> verdict.part() == Verdict.Part.EXCLUDED;
+                case OUTSIDE -> verdict.part() == Verdict.Part.OUTSIDE;
+            };
+        }
+    }
+
+    static CalvesBehind of(Context ctx, Records records, Asked asked) {
+        return of(ctx, records, asked, ctx.queryParam("figure"));
+    }
+
+    static CalvesBehind of(Context ctx, Records records, Asked asked, String figure) {
+        Part part = part(ctx.queryParam("part"));
+        Estimate whole = records.figures().of(FiguresApi.indicator(records, figure), asked.cohort(), asked.selection());
+        Estimate estimate =
+                stratum(whole, ctx.queryParam("stratum"), asked.selection().by());
+        String reason = ctx.queryParam("reason");
+        List<Verdict> verdicts = estimate.verdicts().stream()
+                .filter(part::holds)
+                .filter(verdict -> reason == null || reason.isBlank() || reason.equals(verdict.reason()))
+                .toList();
+        return new CalvesBehind(estimate, part, verdicts);
+    }
+
+    private static Part part(String word) {
+        if (word == null || word.isBlank()) {
+            return Part.ALL;
+        }
+        return Arrays.stream(Part.values())
+                .filter(part -> part.word().equals(word))
+                .findFirst()
+                .orElseThrow(() -> {
+                    String all = Arrays.stream(Part.values()).map(Part::word).collect(Collectors.joining(", "));
+                    return wrong("part", "A figure has no part " + word + ".", "Write one of: " + all + ".");
+                });
+    }
+
+    private static Estimate stratum(Estimate whole, String name, Stratum by) {
+        if (name == null || name.isBlank()) {
+            return whole;
+        }
+        if (by == null) {
+            throw wrong("stratum", "A stratum needs what to divide by.", "Add by=" + Stratum.allNames() + ".");
+        }
+        return whole.strata().stream()
+                .filter(stratum -> stratum.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> wrong(
+                        "stratum",
+                        "No calf asked for has the " + by.title() + " " + name + ".",
+                        "Write one of: "
+                                + whole.strata().stream().map(Estimate::name).collect(Collectors.joining(", ")) + "."));
+    }
+
+    private static Problem wrong(String field, String problem, String mend) {
+        return Problem.parameters(List.of(new Fault(field, problem, mend)));
+    }
+}

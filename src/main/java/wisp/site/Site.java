@@ -1,0 +1,115 @@
+package wisp.site;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.staticfiles.Location;
+import java.util.List;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import wisp.log.LogFailure;
+import wisp.records.Records;
+
+/** The server: every address that there is, and what each error looks like. */
+public final class Site implements AutoCloseable {
+    private static final long LARGEST_BODY = 64L * 1024 * 1024;
+    private static final Logger LOGGER = LoggerFactory.getLogger(Site.class);
+
+    private final Records records;
+    private final LiveFeed live;
+    private final Javalin app;
+
+    private Site(Records records) {
+        this.records = records;
+        this.live = new LiveFeed(records);
+        this.app = Javalin.create(this::configure);
+    }
+
+    /**
+     * Starts serving.
+     *
+     * @param port 0 takes any free port
+     */
+    public static Site start(Records records, String host, int port) {
+        Site site = new Site(records);
+        site.app.start(host, port);
+        site.live.start();
+        return site;
+    }
+
+    /** The port in use. */
+    public int port() {
+        return app.port();
+    }
+
+    @Override
+    public void close() {
+        live.stop();
+        app.stop();
+    }
+
+    private void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.http.maxRequestSize = LARGEST_BODY;
+        config.jsonMapper(new JacksonText());
+        config.staticFiles.add(files -> {
+            files.hostedPath = "/static";
+            files.directory = "/web";
+            files.location = Location.CLASSPATH;
+            files.headers.put("Cache-Control", "max-age=3600");
+        });
+        api(config);
+        new Pages(records).addTo(config);
+        errors(config);
+    }
+
+    private void api(JavalinConfig config) {
+        EventsApi events = new EventsApi(records, live);
+        FiguresApi figures = new FiguresApi(records);
+        CalvesApi calves = new CalvesApi(records);
+        Health health = new Health(records);
+        config.routes.post("/api/v1/events", events::take);
+        config.routes.get("/api/v1/events", events::give);
+        config.routes.sse("/api/v1/events/live", live::join);
+        config.routes.get("/api/v1/figures", figures::all);
+        config.routes.get("/api/v1/figures/{id}", figures::one);
+        config.routes.get("/api/v1/calves", calves::list);
+        config.routes.get("/api/v1/calves/{key}", calves::one);
+        config.routes.get("/api/v1/pens", new PensApi(records)::list);
+        config.routes.get("/api/v1/health", health::show);
+        config.routes.get("/health", health::show);
+        config.routes.get("/api/v1/openapi.json", OpenApi::show);
+    }
+
+    private static void errors(JavalinConfig config) {
+        config.routes.exception(Problem.class, Site::show);
+        config.routes.exception(
+                HttpResponseException.class,
+                (e, ctx) -> show(
+                        new Problem(e.getStatus(), "The request cannot be answered", e.getMessage(), List.of()), ctx));
+        config.routes.exception(LogFailure.class, (e, ctx) -> {
+            LOGGER.error("The log failed: {}", e.getMessage());
+            show(new Problem(503, "The log cannot be used", e.getMessage(), List.of()), ctx);
+        });
+        config.routes.exception(Exception.class, (e, ctx) -> {
+            LOGGER.error("{} {} failed", ctx.method(), ctx.path(), e);
+            show(new Problem(500, "Wisp made a mistake", "The server's log has the details.", List.of()), ctx);
+        });
+        config.routes.error(404, ctx -> {
+            if (!ctx.res().isCommitted()
+                    && !"application/problem+json".equals(ctx.res().getContentType())) {
+                show(Problem.notFound("There is nothing at " + ctx.path() + "."), ctx);
+            }
+        });
+    }
+
+    private static void show(Problem problem, Context ctx) {
+        ctx.status(problem.status());
+        if (ctx.path().startsWith("/api/") || ctx.path().equals("/health")) {
+            ctx.contentType("application/problem+json").result(problem.json().toString());
+        } else {
+            Pages.problem(ctx, problem);
+        }
+    }
+}
