@@ -1,0 +1,19 @@
+package wisp.interchange;
+
+import java.time.ZoneId;
+
+/**
+ * How files are to be imported.
+ *
+ * @param dryRun true: say what would happen and write nothing
+ * @param partial true: sound rows go in though others are refused; false: all rows of all files go in, or none
+ * @param zone the farm's time zone, for dates and hours that carry no offset; a mapping's own zone goes before it
+ * @param mapping how a foreign CSV's columns become events; null for CSV in Wisp's own columns
+ */
+public record ImportOptions(boolean dryRun, boolean partial, ZoneId zone, Mapping mapping) {
+
+    /** All or nothing, written, in this zone, from files that need no mapping. */
+    public static ImportOptions plain(ZoneId zone) {
+        return new ImportOptions(false, false, zone, null);
+    }
+}
