@@ -29,6 +29,17 @@ public final class Design {
         return changed;
     }
 
+    /** A copy of the rows with a column of ones before the others. */
+    static double[][] afterOnes(double[][] rows) {
+        double[][] design = new double[rows.length][];
+        for (int i = 0; i < rows.length; i++) {
+            design[i] = new double[rows[i].length + 1];
+            design[i][0] = 1;
+            System.arraycopy(rows[i], 0, design[i], 1, rows[i].length);
+        }
+        return design;
+    }
+
     static double dot(double[] row, double[] coefficients) {
         double sum = 0;
         for (int j = 0; j < row.length; j++) {

@@ -58,13 +58,7 @@ public record ProportionalOdds(Coefficients coefficients, int slopes, double log
      */
     public static ProportionalOdds fitWeighted(int[] categories, double[] weights, double[][] design) {
         double[] counts = counts(categories, weights);
-        double[][] withOnes = new double[design.length][];
-        for (int i = 0; i < design.length; i++) {
-            withOnes[i] = new double[design[i].length + 1];
-            withOnes[i][0] = 1;
-            System.arraycopy(design[i], 0, withOnes[i], 1, design[i].length);
-        }
-        Design.check(WHAT, withOnes, categories.length);
+        Design.check(WHAT, Design.afterOnes(design), categories.length);
         int slopes = design[0].length;
         OrderedLikelihood at = OrderedLikelihood.at(categories, weights, design, start(counts, slopes), slopes);
         for (int iteration = 0; iteration < STEPS_MAX; iteration++) {
