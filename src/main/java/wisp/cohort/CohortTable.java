@@ -1,6 +1,7 @@
 package wisp.cohort;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import tech.tablesaw.api.BooleanColumn;
 import tech.tablesaw.api.DateColumn;
@@ -44,83 +45,107 @@ final class CohortTable {
         return Table.create("cohort", columns);
     }
 
-    /** Puts a row in at an index; the index after the last adds it. */
+    /**
+     * Puts a row in at an index; the index after the last adds it. A text cell emptied here says so by
+     * {@code isMissing} only in a copy of the table, which is what everyone else is given.
+     */
     static void put(Table table, int index, CohortRow row) {
         if (index == table.rowCount()) {
             table.columns().forEach(Column::appendMissing);
         }
-        text(table, "calf", index, row.calf());
-        instant(table, "born_at", index, row.bornAt());
-        flag(table, "birth_time_known", index, row.birthTimeKnown());
-        DateColumn birthDate = table.dateColumn("birth_date");
-        if (row.birthDate() == null) {
-            birthDate.setMissing(index);
-        } else {
-            birthDate.set(index, row.birthDate());
-        }
-        text(table, "season", index, row.season());
-        text(table, "week", index, row.week());
-        text(table, "sex", index, row.sex());
-        flag(table, "born_alive", index, row.bornAlive());
-        text(table, "dam", index, row.dam());
-        text(table, "breed", index, row.breed());
-        text(table, "pen", index, row.pen());
-        whole(table, "ease", index, row.ease());
-        whole(table, "litter_size", index, row.litterSize());
-        whole(table, "dam_parity", index, row.damParity());
-        number(table, "birth_weight_kg", index, row.birthWeightKg());
-        number(table, "navel_delay_minutes", index, row.navelDelayMinutes());
-        text(table, "navel_delay", index, row.navelDelay());
-        whole(table, "cleanliness_score", index, row.cleanlinessScore());
-        text(table, "cleanliness_pen", index, row.cleanlinessPen());
-        text(table, "exit", index, row.exit());
-        instant(table, "exit_at", index, row.exitAt());
-        whole(table, "events", index, row.events());
-        whole(table, "marks", index, row.marks());
+        Cells cells = new Cells(table, index);
+        cells.text(row.calf());
+        cells.instant(row.bornAt());
+        cells.flag(row.birthTimeKnown());
+        cells.date(row.birthDate());
+        cells.text(row.season());
+        cells.text(row.week());
+        cells.text(row.sex());
+        cells.flag(row.bornAlive());
+        cells.text(row.dam());
+        cells.text(row.breed());
+        cells.text(row.pen());
+        cells.whole(row.ease());
+        cells.whole(row.litterSize());
+        cells.whole(row.damParity());
+        cells.number(row.birthWeightKg());
+        cells.number(row.navelDelayMinutes());
+        cells.text(row.navelDelay());
+        cells.whole(row.cleanlinessScore());
+        cells.text(row.cleanlinessPen());
+        cells.text(row.exit());
+        cells.instant(row.exitAt());
+        cells.whole(row.events());
+        cells.whole(row.marks());
     }
 
-    private static void text(Table table, String column, int index, String value) {
-        StringColumn cells = table.stringColumn(column);
-        if (value == null) {
-            cells.setMissing(index);
-        } else {
-            cells.set(index, value);
-        }
-    }
+    /** The cells of one row, from left to right: looking columns up by name costs more than folding the life. */
+    private static final class Cells {
+        private final Table table;
+        private final int index;
+        private int column;
 
-    private static void flag(Table table, String column, int index, Boolean value) {
-        BooleanColumn cells = table.booleanColumn(column);
-        if (value == null) {
-            cells.setMissing(index);
-        } else {
-            cells.set(index, value.booleanValue());
+        Cells(Table table, int index) {
+            this.table = table;
+            this.index = index;
         }
-    }
 
-    private static void whole(Table table, String column, int index, Integer value) {
-        IntColumn cells = table.intColumn(column);
-        if (value == null) {
-            cells.setMissing(index);
-        } else {
-            cells.set(index, value.intValue());
+        void text(String value) {
+            StringColumn cells = (StringColumn) next();
+            if (value == null) {
+                cells.setMissing(index);
+            } else {
+                cells.set(index, value);
+            }
         }
-    }
 
-    private static void number(Table table, String column, int index, Double value) {
-        DoubleColumn cells = table.doubleColumn(column);
-        if (value == null) {
-            cells.setMissing(index);
-        } else {
-            cells.set(index, value.doubleValue());
+        void flag(Boolean value) {
+            BooleanColumn cells = (BooleanColumn) next();
+            if (value == null) {
+                cells.setMissing(index);
+            } else {
+                cells.set(index, value.booleanValue());
+            }
         }
-    }
 
-    private static void instant(Table table, String column, int index, Instant value) {
-        InstantColumn cells = table.instantColumn(column);
-        if (value == null) {
-            cells.setMissing(index);
-        } else {
-            cells.set(index, value);
+        void whole(Integer value) {
+            IntColumn cells = (IntColumn) next();
+            if (value == null) {
+                cells.setMissing(index);
+            } else {
+                cells.set(index, value.intValue());
+            }
+        }
+
+        void number(Double value) {
+            DoubleColumn cells = (DoubleColumn) next();
+            if (value == null) {
+                cells.setMissing(index);
+            } else {
+                cells.set(index, value.doubleValue());
+            }
+        }
+
+        void date(LocalDate value) {
+            DateColumn cells = (DateColumn) next();
+            if (value == null) {
+                cells.setMissing(index);
+            } else {
+                cells.set(index, value);
+            }
+        }
+
+        void instant(Instant value) {
+            InstantColumn cells = (InstantColumn) next();
+            if (value == null) {
+                cells.setMissing(index);
+            } else {
+                cells.set(index, value);
+            }
+        }
+
+        private Column<?> next() {
+            return table.column(column++);
         }
     }
 }

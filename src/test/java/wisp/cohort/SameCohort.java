@@ -2,6 +2,7 @@ package wisp.cohort;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.function.Supplier;
 import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
@@ -31,7 +32,8 @@ final class SameCohort {
             Column<?> other = actual.column(column.name());
             assertEquals(column.type(), other.type(), when);
             for (int row = 0; row < column.size(); row++) {
-                String where = when + ", " + column.name() + " of row " + row;
+                int cell = row;
+                Supplier<String> where = () -> when + ", " + column.name() + " of row " + cell;
                 assertEquals(column.isMissing(row), other.isMissing(row), where);
                 assertEquals(column.get(row), other.get(row), where);
                 if (column instanceof DoubleColumn numbers) {
