@@ -103,7 +103,7 @@ final class Estimator {
             return "The farm's jurisdiction sets no such limit that Wisp knows of.";
         }
         if (pending > 0) {
-            return "No calf is settled yet; " + pending + " are pending.";
+            return "No calf is settled yet; " + pending + (pending == 1 ? " is" : " are") + " pending.";
         }
         return rate ? "No calf spent a day at risk." : "No calf belongs to the denominator.";
     }
