@@ -8,7 +8,7 @@ import java.util.stream.DoubleStream;
  *
  * <p>A fixed end is kept, except that it gives way to a dot, a bar, a curve or a reference line that would lie beyond
  * it; whiskers, bands and limit curves are cut there instead. A free end is found from all that is drawn and moved out
- * to the next labelled number; on the horizontal axis only to the next fifth of a step, as width is scarce.
+ * to the next labelled number; under curves only to the next fifth of a step, as width is scarce.
  *
  * @param low lower end
  * @param high upper end, above the lower one
@@ -35,7 +35,7 @@ record Domain(double low, double high, boolean log) {
         Extent seen = all.including(linear.low()).including(linear.high()).orElse(0, 1);
         Extent wide = seen.low() == seen.high() ? single(seen.low()) : seen;
         double step = Ticks.step(wide.high() - wide.low(), ticks, axis.format() == Format.COUNT);
-        double round = along == Along.X ? step / 5 : step;
+        double round = along == Along.X && !picture.y().isCategories() ? step / 5 : step;
         double low = Math.floor(wide.low() / round + 1e-9) * round;
         double high = Math.ceil(wide.high() / round - 1e-9) * round;
         return ends(linear.low(), linear.high(), firm, low, high, false);

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
  * @param xTicks labelled places of the horizontal axis
  * @param yTicks labelled places of the vertical axis
  * @param dodge how layers in the same category stand side by side
+ * @param markRoom the most that one category gives to its marks, in pixels
  * @param words all lettering
  * @param key the samples of the key
  */
@@ -28,6 +29,7 @@ record Layout(
         List<Tick> xTicks,
         List<Tick> yTicks,
         Dodge dodge,
+        double markRoom,
         List<Lettering> words,
         List<Key.Sample> key) {
 
@@ -54,12 +56,12 @@ record Layout(
 
     /** The place of a mark on paper, after stepping aside. */
     double markX(Layer layer, Mark mark) {
-        return x.at(mark.x() + (picture.x().isCategories() ? dodge.shift(layer) : 0));
+        return x.at(mark.x()) + (picture.x().isCategories() ? dodge.shift(layer) * unit(x) : 0);
     }
 
     /** The place of a mark on paper, after stepping aside. */
     double markY(Layer layer, Mark mark) {
-        return y.at(mark.y() + (picture.y().isCategories() ? dodge.shift(layer) : 0));
+        return y.at(mark.y()) + (picture.y().isCategories() ? dodge.shift(layer) * unit(y) : 0);
     }
 
     /** The space of one bar on paper. */
@@ -68,11 +70,14 @@ record Layout(
         Ruler value = tall ? y : x;
         Ruler other = tall ? x : y;
         double middle = tall ? markX(layer, mark) : markY(layer, mark);
-        double unit = Math.abs(other.at(1) - other.at(0));
-        double half = Math.max(1, layer.width() * dodge.narrowing(layer) * unit / 2 - 0.7);
+        double half = Math.max(1, layer.width() * dodge.narrowing(layer) * unit(other) / 2 - 0.7);
         double end = value.at(tall ? mark.y() : mark.x());
         double from = Math.min(end, value.cut(0));
         double to = Math.max(end, value.cut(0));
         return tall ? new Box(middle - half, from, middle + half, to) : new Box(from, middle - half, to, middle + half);
+    }
+
+    private double unit(Ruler ruler) {
+        return Math.min(markRoom, Math.abs(ruler.at(1) - ruler.at(0)));
     }
 }

@@ -50,12 +50,12 @@ record Lettering(double x, double y, Anchor anchor, Role role, String text, bool
 
     private static double share(int letter) {
         if (" ijlt.,:;'|!fr()[]/-".indexOf(letter) >= 0) {
-            return 0.32;
+            return 0.36;
         }
         if ("mwMW@%".indexOf(letter) >= 0) {
-            return 0.87;
+            return 0.9;
         }
-        return Character.isUpperCase(letter) || letter > 0x2000 ? 0.69 : 0.55;
+        return Character.isUpperCase(letter) || letter > 0x2000 ? 0.69 : 0.58;
     }
 
     /** The words cut into lines that fit the width; a word that is longer than the width keeps a line of its own. */

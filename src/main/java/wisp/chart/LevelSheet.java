@@ -72,18 +72,11 @@ final class LevelSheet {
         trial.writeHorizontalAxis(picture.x(), ticks, x);
         trial.writeNumbersAtRisk(picture, x);
         int rows = Math.max(1, names.size());
-        double natural = rows * (nameHeight() + rowHeight());
-        double tall = height.isPresent() ? height.getAsDouble() - top - trial.reached() - 2 : natural;
-        if (tall < rows * (nameHeight() + 12)) {
-            throw new IllegalArgumentException("The picture '" + picture.id() + "' with its " + rows
-                    + " rows does not fit a height of " + Math.round(height.getAsDouble())
-                    + " pixels: give it at least " + Math.round(natural + top + trial.reached() + 2) + ".");
-        }
+        double tall = rowsHeight(rows, top + trial.reached() + 2, height);
         Box plot = new Box(left, top, right, top + tall);
         Domain down = Domain.of(picture, Along.Y, rows);
         Ruler y = new Ruler(down, top + nameHeight() / 2, plot.bottom() + nameHeight() / 2);
         writeNames(y, tall / rows);
-        writeCaptions(y, tall / rows);
         sheet.skip(tall);
         sheet.writeHorizontalAxis(picture.x(), ticks, x);
         sheet.writeNumbersAtRisk(picture, x);
@@ -97,10 +90,23 @@ final class LevelSheet {
                 ticks,
                 Ticks.of(picture.y(), down, rows),
                 dodge,
+                tall / rows - nameHeight(),
                 sheet.words,
                 sheet.key);
+        writeCaptions(layout, tall / rows);
         Captions.writeLevelLimits(layout);
         return layout;
+    }
+
+    private double rowsHeight(int rows, double around, OptionalDouble height) {
+        double natural = rows * (nameHeight() + rowHeight());
+        double tall = height.isPresent() ? height.getAsDouble() - around : natural;
+        if (tall < rows * (nameHeight() + 12)) {
+            throw new IllegalArgumentException("The picture '" + picture.id() + "' with its " + rows
+                    + " rows does not fit a height of " + Math.round(height.getAsDouble())
+                    + " pixels: give it at least " + Math.round(natural + around) + ".");
+        }
+        return tall;
     }
 
     private int mostLines() {
@@ -113,7 +119,7 @@ final class LevelSheet {
 
     private double rowHeight() {
         double marks = dodge.abreast() == 1 ? FINGER + 4 : FINGER / dodge.step();
-        return Math.max(marks - (narrow ? nameHeight() / 2 : 0), Math.max(FINGER, narrow ? 0 : mostLines() * 16 + 6));
+        return Math.max(marks, narrow ? FINGER : mostLines() * 16 + 6);
     }
 
     private void writeNames(Ruler y, double pitch) {
@@ -133,12 +139,13 @@ final class LevelSheet {
         return y.at(row) - nameHeight() / 2 - pitch / 2 + Lettering.SIZE + 6;
     }
 
-    private void writeCaptions(Ruler y, double pitch) {
+    private void writeCaptions(Layout layout, double pitch) {
         for (Layer layer : picture.layers()) {
             for (Mark mark : layer.marks()) {
                 if (!mark.caption().isEmpty()) {
-                    double at = y.at(mark.y() + dodge.shift(layer)) + 4.5;
-                    double base = captionsOnNameLine() ? nameBase(y, (int) Math.round(mark.y()), pitch) : at;
+                    double base = captionsOnNameLine()
+                            ? nameBase(layout.y(), (int) Math.round(mark.y()), pitch)
+                            : layout.markY(layer, mark) + 4.5;
                     sheet.words.add(Lettering.of(sheet.width - 1, base, Anchor.END, Role.CAPTION, mark.caption()));
                 }
             }

@@ -53,12 +53,16 @@ final class SvgLayers implements Layer.Reader<String> {
         Box box = layout.bar(layer, mark);
         String drawn = SvgPainter.rect(" class=\"bar\"", box)
                 + (mark.hasInterval() ? SvgShape.whisker(mark, value, middle, layer.along()) : "");
-        return linked(mark, drawn, tall ? grown(box) : box);
+        return linked(mark, drawn, tall ? taller(box) : longer(box));
     }
 
     /** A low bar is hard to hit: its link reaches up for a finger's height. */
-    private static Box grown(Box box) {
+    private static Box taller(Box box) {
         return new Box(box.left(), Math.min(box.top(), box.bottom() - FINGER), box.right(), box.bottom());
+    }
+
+    private static Box longer(Box box) {
+        return new Box(box.left(), box.top(), Math.max(box.right(), box.left() + FINGER), box.bottom());
     }
 
     @Override

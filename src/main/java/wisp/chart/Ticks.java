@@ -49,14 +49,34 @@ final class Ticks {
     }
 
     private static List<Tick> linear(Domain domain, Format format, int most) {
-        double step = step(domain.high() - domain.low(), most, format == Format.COUNT);
+        boolean whole = format == Format.COUNT;
+        double span = domain.high() - domain.low();
+        double step = step(span, most, whole);
+        for (double finer = finer(step, whole); finer < step && places(domain, finer) <= most; ) {
+            step = finer;
+            finer = finer(step, whole);
+        }
         List<Tick> ticks = new ArrayList<>();
-        long first = (long) Math.ceil(domain.low() / step - 1e-9);
-        long last = (long) Math.floor(domain.high() / step + 1e-9);
-        for (long i = first; i <= last; i++) {
+        for (long i = first(domain, step); i <= last(domain, step); i++) {
             ticks.add(new Tick(i * step, format.text(i * step, step)));
         }
         return ticks;
+    }
+
+    private static double finer(double step, boolean whole) {
+        return step(step * 0.8, 3, whole);
+    }
+
+    private static long places(Domain domain, double step) {
+        return last(domain, step) - first(domain, step) + 1;
+    }
+
+    private static long first(Domain domain, double step) {
+        return (long) Math.ceil(domain.low() / step - 1e-9);
+    }
+
+    private static long last(Domain domain, double step) {
+        return (long) Math.floor(domain.high() / step + 1e-9);
     }
 
     private static List<Tick> log(Domain domain, Format format, int most) {

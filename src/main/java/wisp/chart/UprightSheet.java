@@ -24,7 +24,7 @@ final class UprightSheet {
         int mostUp = width < Layout.NARROW ? 6 : 7;
         this.up = Domain.of(picture, Along.Y, mostUp);
         this.upTicks = Ticks.of(picture.y(), up, mostUp);
-        int mostAcross = Math.max(3, (int) ((width - 60) / 62));
+        int mostAcross = Math.max(3, (int) ((width - 60) / (picture.x().scale() instanceof Scale.Dates ? 62 : 52)));
         this.across = Domain.of(picture, Along.X, mostAcross);
         this.acrossTicks = Ticks.of(picture.x(), across, mostAcross);
         this.left = left(upTicks);
@@ -86,6 +86,7 @@ final class UprightSheet {
                 acrossTicks,
                 upTicks,
                 Dodge.of(picture),
+                Double.POSITIVE_INFINITY,
                 sheet.words,
                 sheet.key);
         upTicks.forEach(tick ->

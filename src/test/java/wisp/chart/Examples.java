@@ -236,6 +236,29 @@ final class Examples {
                 .toList();
     }
 
+    /** Bars in rows, two a row, with links and counts. */
+    static Picture levelBars() {
+        List<String> names = List.of("Respiratory disease", "Scours", "Navel illness", "Joint ill");
+        int[] now = {14, 31, 9, 0};
+        int[] then = {18, 26, 12, 3};
+        List<Mark> here = new ArrayList<>();
+        List<Mark> there = new ArrayList<>();
+        for (int i = 0; i < now.length; i++) {
+            here.add(Mark.at(now[i], i, names.get(i) + ", this season")
+                    .captioned("" + now[i])
+                    .to("/calves?condition=" + i));
+            there.add(Mark.at(then[i], i, names.get(i) + ", last season").captioned("" + then[i]));
+        }
+        return Picture.of(
+                "conditions",
+                "Calves ill, by condition",
+                "Scours leads with 31 calves this season and 26 last; joint ill fell from 3 to none.",
+                Axis.fromZero("Calves", Format.COUNT),
+                Axis.categories("Condition", names),
+                new Bars("This season", Ink.FIRST, Along.X, 0.9, here),
+                new Bars("Last season", Ink.SECOND, Along.X, 0.9, there));
+    }
+
     static List<Picture> all() {
         return List.of(
                 seasons(),
@@ -246,6 +269,7 @@ final class Examples {
                 controlChart(),
                 riskCurve(),
                 pairedBars(),
+                levelBars(),
                 manyLongNames());
     }
 }
