@@ -18,7 +18,7 @@ record Course(List<Episode> episodes, long death, String cause) {
         double afterNavel = Double.POSITIVE_INFINITY;
         for (Illness illness : model.illnesses()) {
             double first = episodes(illness, calf, afterNavel, clock, chance, all);
-            if (illness.condition().equals("navel-infection")) {
+            if (illness.isNavelInfection()) {
                 afterNavel = first;
             }
         }

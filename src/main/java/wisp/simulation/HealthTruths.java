@@ -6,7 +6,6 @@ final class HealthTruths {
 
     static void illness(Illness illness, TruthList to) {
         String c = illness.condition();
-        Illness.Ratios ratios = illness.ratios();
         for (Hazard.Band band : illness.hazard().bands()) {
             to.add(
                     c + "_reference_hazard_per_day_from_day_" + (int) band.fromDay(),
@@ -22,6 +21,18 @@ final class HealthTruths {
                 c + "_reference_risk_60d",
                 risk(illness, 60),
                 "Risk of " + c + " by 60 days for the reference calf, were there no death.");
+        ratios(c, illness.ratios(), to);
+        to.add(
+                c + "_hazard_ratio_again",
+                illness.recurrence(),
+                "Hazard ratio of a further episode of " + c + " once one is over.");
+        to.add(
+                c + "_fatality",
+                illness.fatality(),
+                "Probability that an episode of " + c + " ends in death, if nothing else ends the life first.");
+    }
+
+    private static void ratios(String c, Illness.Ratios ratios, TruthList to) {
         to.add(
                 c + "_hazard_ratio_navel_delay_doubled",
                 ratios.navelDoubling(),
@@ -48,14 +59,6 @@ final class HealthTruths {
                 c + "_hazard_ratio_after_navel_infection",
                 ratios.afterNavel(),
                 "Hazard ratio of " + c + " from the onset of a navel infection on.");
-        to.add(
-                c + "_hazard_ratio_again",
-                illness.recurrence(),
-                "Hazard ratio of a further episode of " + c + " once one is over.");
-        to.add(
-                c + "_fatality",
-                illness.fatality(),
-                "Probability that an episode of " + c + " ends in death, if nothing else ends the life first.");
     }
 
     static void death(BackgroundDeath how, TruthList to) {

@@ -46,4 +46,9 @@ public record Illness(
             double firstCalf,
             double winter,
             double afterNavel) {}
+
+    /** True for the illness that the model lets others follow. */
+    boolean isNavelInfection() {
+        return condition.equals("navel-infection");
+    }
 }

@@ -28,6 +28,15 @@ public record Model(
     public Model {
         places = List.copyOf(places);
         illnesses = List.copyOf(illnesses);
+        for (Illness illness : illnesses) {
+            if (illness.isNavelInfection()) {
+                break;
+            }
+            if (illness.ratios().afterNavel() != 1) {
+                throw new IllegalArgumentException("The model lets " + illness.condition()
+                        + " follow a navel infection that is not there yet: name navel-infection before it.");
+            }
+        }
     }
 
     /** The same with another farm. */

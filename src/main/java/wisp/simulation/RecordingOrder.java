@@ -12,12 +12,11 @@ import wisp.event.Event;
  * calves are held in memory.
  */
 final class RecordingOrder {
-    /** An event and its place in the order of coming. */
-    private record Waiting(Event event, long came) {}
+    /** An event, the second at which it was recorded, and its place in the order of coming. */
+    private record Waiting(Event event, long second, long came) {}
 
-    private final PriorityQueue<Waiting> waiting = new PriorityQueue<>(
-            Comparator.comparing((Waiting w) -> w.event.recordedTime(), OffsetDateTime.timeLineOrder())
-                    .thenComparingLong(Waiting::came));
+    private final PriorityQueue<Waiting> waiting =
+            new PriorityQueue<>(Comparator.comparingLong(Waiting::second).thenComparingLong(Waiting::came));
     private final Consumer<Event> to;
     private long came;
 
@@ -26,17 +25,21 @@ final class RecordingOrder {
     }
 
     void add(Event event) {
-        waiting.add(new Waiting(event, came++));
+        waiting.add(new Waiting(event, event.recordedTime().toEpochSecond(), came++));
     }
 
     /** Hands on, with its JSON, what was recorded before this moment. */
     void handOnBefore(OffsetDateTime moment) {
-        while (!waiting.isEmpty() && waiting.peek().event.recordedTime().isBefore(moment)) {
-            to.accept(EventJson.written(waiting.poll().event));
-        }
+        handOnBefore(moment.toEpochSecond());
     }
 
     void handOnAll() {
-        handOnBefore(OffsetDateTime.MAX);
+        handOnBefore(Long.MAX_VALUE);
+    }
+
+    private void handOnBefore(long second) {
+        while (!waiting.isEmpty() && waiting.peek().second < second) {
+            to.accept(EventJson.written(waiting.poll().event));
+        }
     }
 }

@@ -30,8 +30,7 @@ record Sickness(Model model, WallClock clock, Chance chance) {
     private void navelCheck(double share, long when, Course course, Notebook page) {
         boolean looked = chance.happens(share);
         boolean infected = course.episodes().stream()
-                .anyMatch(
-                        e -> e.illness().condition().equals("navel-infection") && e.onset() <= when && when < e.end());
+                .anyMatch(e -> e.illness().isNavelInfection() && e.onset() <= when && when < e.end());
         double u = chance.uniform();
         if (looked) {
             page.write(when, new NavelChecked(infected ? infected(u) : sound(u)));

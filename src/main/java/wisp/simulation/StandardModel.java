@@ -8,7 +8,7 @@ import java.util.List;
 import wisp.event.FarmDescribed;
 
 /**
- * The model's usual constants. They are invented; their size is set so that a season looks like published herds:
+ * The model's usual constants. They are invented ({@link StandardIllnesses} holds those of illness); their size is set so that a season looks like published herds:
  *
  * <ul>
  *   <li>dead at birth or within 24–48 h 6.5 %, four fifths of them born dead (NAHMS Dairy 2007); unweighted mean of 26
@@ -35,7 +35,7 @@ public final class StandardModel {
                 new Cleanliness(List.of(-0.2, 1.6, 3.2), 0.14),
                 navelCare(),
                 new ColostrumFeeding(2.2, 0.7, 1.6, 3.3, 0.8, 0.25, 23.5, 4, 22, 0.45, 0.9, 0.05, 0.05),
-                illnesses(),
+                StandardIllnesses.all(),
                 new BackgroundDeath(Hazard.of(0, 0.008, 1, 0.0006, 7, 0.0002, 28, 0.0001, 60, 0.00007, 150), 2.5, 1.5),
                 new Husbandry(
                         13, 0.55, 0.04, 0.01, 0.96, 0.03, 0.78, 0.03, 0.10, 0.04, 0.55, 0.25, 0.45, 0.85, 0.85, 0.75),
@@ -104,79 +104,5 @@ public final class StandardModel {
                         new NavelCare.Product("iodine tincture 10 %", 10, 0.7),
                         new NavelCare.Product("chlorhexidine 0.5 %", 0.5, 0.3)),
                 0.55);
-    }
-
-    private static List<Illness> illnesses() {
-        return List.of(
-                new Illness(
-                        "navel-infection",
-                        Hazard.of(1, 0.007, 2, 0.0078, 10, 0.0016, 21, 0.0004, 35),
-                        new Illness.Ratios(1.20, 1.25, 1.0, 1.4, 1.0, 1.0, 1),
-                        0.4,
-                        0.03,
-                        6,
-                        6,
-                        "procaine benzylpenicillin",
-                        10),
-                new Illness(
-                        "diarrhoea",
-                        Hazard.of(1, 0.007, 3, 0.015, 5, 0.017, 14, 0.006, 28, 0.0015, 60, 0.0004, 150),
-                        new Illness.Ratios(1.0, 1.2, 1.1, 1.5, 1.2, 1.3, 1),
-                        0.4,
-                        0.035,
-                        4,
-                        4,
-                        "oral rehydration salts",
-                        0),
-                new Illness(
-                        "pneumonia",
-                        Hazard.of(1, 0.001, 7, 0.0022, 21, 0.0029, 60, 0.0012, 150),
-                        new Illness.Ratios(1.0, 1.0, 1.1, 1.5, 1.1, 1.6, 1),
-                        0.5,
-                        0.05,
-                        5,
-                        6,
-                        "florfenicol",
-                        37),
-                new Illness(
-                        "joint-ill",
-                        Hazard.of(3, 0.0004, 21, 0.0001, 60),
-                        new Illness.Ratios(1.05, 1.15, 1.2, 2.0, 1.0, 1.0, 5),
-                        0.4,
-                        0.15,
-                        9,
-                        10,
-                        "amoxicillin",
-                        18),
-                new Illness(
-                        "septicaemia",
-                        Hazard.of(1, 0.0016, 3, 0.0004, 10),
-                        new Illness.Ratios(1.05, 1.2, 1.5, 3.0, 1.2, 1.0, 3),
-                        0.4,
-                        0.5,
-                        5,
-                        1.5,
-                        "amoxicillin",
-                        18),
-                new Illness(
-                        "bloat",
-                        Hazard.of(7, 0.00015, 90),
-                        new Illness.Ratios(1, 1, 1, 1, 1, 1, 1),
-                        1,
-                        0.3,
-                        2,
-                        1,
-                        "",
-                        0),
-                new Illness(
-                        "other",
-                        Hazard.of(1, 0.0007, 60, 0.0003, 150),
-                        new Illness.Ratios(1, 1.05, 1.2, 1.2, 1.1, 1, 1),
-                        0.6,
-                        0.04,
-                        5,
-                        6,
-                        "meloxicam",
-                        15));
     }
 }
