@@ -7,11 +7,26 @@ import java.time.OffsetDateTime;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Reads the attributes of a CloudEvents 1.0 envelope (specification sections "Required" and "Optional Attributes"). */
 final class Envelope {
     private static final Pattern ATTRIBUTE = Pattern.compile("[a-z0-9]+|data_base64");
+
+    private static final Set<String> KNOWN = Set.of(
+            "specversion",
+            "id",
+            "source",
+            "type",
+            "subject",
+            "time",
+            "data",
+            "data_base64",
+            "datacontenttype",
+            "dataschema",
+            "recordedtime",
+            "recordedby");
 
     private final ObjectNode object;
     private final List<Fault> faults;
@@ -26,7 +41,20 @@ final class Envelope {
                         name,
                         "An attribute's name may hold only small letters and digits.",
                         "Rename it or put it in data.");
+            } else if (!KNOWN.contains(name)) {
+                extension(name, object.get(name));
             }
+        }
+    }
+
+    /** CloudEvents knows text, true or false, and whole numbers of 32 bits; canonical JSON keeps no larger ones. */
+    private void extension(String name, JsonNode value) {
+        boolean whole = value.isIntegralNumber() && value.canConvertToInt();
+        if (!value.isTextual() && !value.isBoolean() && !value.isNull() && !whole) {
+            fault(
+                    name,
+                    "An attribute of the envelope may be text, true, false or a whole number of 32 bits.",
+                    "Write it in quotation marks, or put it in data.");
         }
     }
 

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -110,6 +111,10 @@ public final class EventReader {
         }
         boolean known = timeKnown == null || timeKnown;
         String json = object.toString();
+        if (!StandardCharsets.UTF_8.newEncoder().canEncode(json)) {
+            Fault fault = new Fault("", "It holds half of a character (a lone surrogate).", "Send whole characters.");
+            return new Reading(null, List.of(fault));
+        }
         return new Reading(new Event(source, id, subject, time, known, recorded, recordedBy, read, json), List.of());
     }
 
