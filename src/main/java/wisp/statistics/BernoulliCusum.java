@@ -1,9 +1,9 @@
 package wisp.statistics;
 
 /**
- * The cumulative sum chart of single yes-or-no outcomes in their order, which signals a rise of the risk: Reynolds &amp;
- * Stoumbos (1999) J Qual Technol 31:87. From S = 0, each outcome gives S = max(0, S + step); an alarm is S at the limit or
- * above. The chart goes on after an alarm as it is; starting it anew is the reader's decision.
+ * The cumulative sum chart of single yes-or-no outcomes in their order, which signals a rise of the risk: Reynolds
+ * &amp; Stoumbos (1999) J Qual Technol 31:87. From S = 0, each outcome gives S = max(0, S + step); an alarm is S at
+ * the limit or above. The chart goes on after an alarm as it is; starting it anew is the reader's decision.
  *
  * @param up step of a case, above 0
  * @param down step of a non-case, below 0
@@ -52,7 +52,8 @@ public record BernoulliCusum(double up, double down, double limit) {
     }
 
     /**
-     * The likelihood-ratio chart with the smallest limit whose average run length in control is at least the wanted one.
+     * The likelihood-ratio chart with the smallest limit whose average run length in control is at least the wanted
+     * one.
      *
      * @param averageRunLength observations between false alarms, above 1
      * @throws CannotEstimate if the risks or the length are out of range

@@ -4,8 +4,8 @@ import org.apache.commons.math3.util.CombinatoricsUtils;
 
 /**
  * The beta-binomial likelihood of grouped counts in its mean μ and dispersion θ = 1/(α+β). Every factor of the products
- * over r occurs once for each group that reaches beyond r, so counting those groups once makes an evaluation cost as much
- * as the largest group, however many groups there are.
+ * over r occurs once for each group that reaches beyond r, so counting those groups once makes an evaluation cost as
+ * much as the largest group, however many groups there are.
  */
 final class BetaBinomialLikelihood {
 

@@ -20,8 +20,8 @@ public final class ChiSquareTest {
      * Without continuity correction, (r-1)(c-1) degrees of freedom.
      *
      * @param table counts by row, all rows of one length
-     * @throws CannotEstimate if the table has fewer than two rows or columns, a negative count, or a row or column whose
-     *     sum is 0 (leave it out first)
+     * @throws CannotEstimate if the table has fewer than two rows or columns, a negative count, or a row or column
+     *     whose sum is 0 (leave it out first)
      */
     public static TestResult pearson(int[][] table) {
         Margins margins = Margins.of(table);
@@ -54,8 +54,8 @@ public final class ChiSquareTest {
     /**
      * Whether groups share one risk: Pearson's test of cases and non-cases by group, groups of size 0 left out.
      *
-     * @throws CannotEstimate if the rows differ in length, a count is impossible, fewer than two groups have members, or
-     *     everyone or no one is a case
+     * @throws CannotEstimate if the rows differ in length, a count is impossible, fewer than two groups have members,
+     *     or everyone or no one is a case
      */
     public static TestResult homogeneity(int[] cases, int[] sizes) {
         Require.sameLength(WHAT, cases.length, sizes.length);

@@ -7,8 +7,8 @@ package wisp.statistics;
  *
  * <pre>low = Beta(α/2; x, n-x+1), high = Beta(1-α/2; x+1, n-x)</pre>
  *
- * <p>At 0 of n the lower limit is 0 and at n of n the upper limit is 1; the other tail still holds α/2, as in R's {@code
- * binom.test}, so the limits stay comparable over groups (the "rule of three" uses α there instead).
+ * <p>At 0 of n the lower limit is 0 and at n of n the upper limit is 1; the other tail still holds α/2, as in R's
+ * {@code binom.test}, so the limits stay comparable over groups (the "rule of three" uses α there instead).
  */
 public final class ClopperPearsonInterval {
 

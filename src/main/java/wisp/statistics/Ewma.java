@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The exponentially weighted moving average chart: Roberts (1959) Technometrics 1:239; Montgomery 2009, section 9.2. From
- * z₀ = target, zₜ = λxₜ + (1-λ)zₜ₋₁, with exact limits L√vₜ about the target, vₜ = λ²σₜ² + (1-λ)²vₜ₋₁. With one standard
- * error throughout that is Montgomery's σ²λ/(2-λ) (1 - (1-λ)²ᵗ), eq. 9.25 and 9.26.
+ * The exponentially weighted moving average chart: Roberts (1959) Technometrics 1:239; Montgomery 2009, section 9.2.
+ * From z₀ = target, zₜ = λxₜ + (1-λ)zₜ₋₁, with exact limits L√vₜ about the target, vₜ = λ²σₜ² + (1-λ)²vₜ₋₁. With one
+ * standard error throughout that is Montgomery's σ²λ/(2-λ) (1 - (1-λ)²ᵗ), eq. 9.25 and 9.26.
  */
 public final class Ewma {
 
@@ -52,7 +52,8 @@ public final class Ewma {
      * The chart of proportions, standard errors from the target and each period's size, limits cut off at 0 and 1.
      *
      * @param target strictly between 0 and 1
-     * @throws CannotEstimate if the rows differ in length, a sample is empty or impossible, or a number is out of its range
+     * @throws CannotEstimate if the rows differ in length, a sample is empty or impossible, or a number is out of its
+     *     range
      */
     public static List<ControlLimits> proportions(
             int[] cases, int[] sizes, double target, double lambda, double width) {

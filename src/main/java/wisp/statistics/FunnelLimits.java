@@ -3,12 +3,12 @@ package wisp.statistics;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 
 /**
- * Control limits of a funnel plot of proportions about a target: between which proportions a group of a given size falls
- * with a given probability if its true risk is the target (Spiegelhalter 2005 Stat Med 24:1185, appendix A.1.1).
+ * Control limits of a funnel plot of proportions about a target: between which proportions a group of a given size
+ * falls with a given probability if its true risk is the target (Spiegelhalter 2005 Stat Med 24:1185, appendix A.1.1).
  *
  * <p>With r the smallest count with P(X ≤ r) ≥ p, the plain limit is r/n. Counts are few in small groups, so that limit
- * jumps; the paper draws (r - a)/n with a = (P(X ≤ r) - p) / P(X = r), which moves smoothly. The interpolated lower limit
- * falls below 0 where r = 0, and is cut off there: no group of that size can be low enough to signal.
+ * jumps; the paper draws (r - a)/n with a = (P(X ≤ r) - p) / P(X = r), which moves smoothly. The interpolated lower
+ * limit falls below 0 where r = 0, and is cut off there: no group of that size can be low enough to signal.
  *
  * @param low lower limit, a proportion
  * @param high upper limit, a proportion

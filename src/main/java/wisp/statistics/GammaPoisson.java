@@ -9,15 +9,16 @@ import org.apache.commons.statistics.distribution.GammaDistribution;
 
 /**
  * Groups' rates drawn from one gamma distribution, fitted by maximum likelihood to each group's events over its time at
- * risk, and each group's rate shrunken toward the mean (empirical Bayes): Greenwood &amp; Yule (1920) J R Stat Soc 83:255;
- * Clayton &amp; Kaldor (1987) Biometrics 43:671.
+ * risk, and each group's rate shrunken toward the mean (empirical Bayes): Greenwood &amp; Yule (1920) J R Stat Soc
+ * 83:255; Clayton &amp; Kaldor (1987) Biometrics 43:671.
  *
  * <p>With shape s and rate r the events are negative binomial with mean m t, m = s/r, and dispersion θ = 1/s. Given the
- * data a group's rate is Gamma(s + x, r + t); s and r are taken as known.
+ * data a group's rate is Gamma(s + x, r + t); s and r are taken as known, so
+ * the intervals are too narrow when groups are few, as those of {@link BetaBinomial}.
  *
- * <p>Where the groups differ no more than chance the maximum is at θ = 0: then {@link #boundary} is true, shape and rate
- * are {@link Double#POSITIVE_INFINITY}, every group's value is the pooled rate with its Garwood interval, and every group
- * is as likely as any other to be the largest.
+ * <p>Where the groups differ no more than chance the maximum is at θ = 0: then {@link #boundary} is true, shape and
+ * rate are {@link Double#POSITIVE_INFINITY}, every group's value is the pooled rate with its Garwood interval, and
+ * every group is as likely as any other to be the largest.
  *
  * @param shape s
  * @param rate r, in the unit of time
@@ -51,8 +52,8 @@ public record GammaPoisson(
      *
      * @param events events in each group
      * @param times time at risk of each group, above 0, in the same order
-     * @throws CannotEstimate if the rows differ in length, there are fewer than two groups, a count is negative, a time is
-     *     not above 0, or there is no event
+     * @throws CannotEstimate if the rows differ in length, there are fewer than two groups, a count is negative, a
+     *     time is not above 0, or there is no event
      */
     public static GammaPoisson fit(int[] events, double[] times) {
         Require.sameLength(WHAT, events.length, times.length);

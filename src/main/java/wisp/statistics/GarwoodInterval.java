@@ -32,7 +32,8 @@ public final class GarwoodInterval {
      *
      * @param time time at risk, above 0, in any unit
      * @param per how many units of time the rate is given for, such as 1000 animal-days
-     * @throws CannotEstimate if events are negative, time or per are not above 0 and finite, or the level is not in (0, 1)
+     * @throws CannotEstimate if events are negative, time or per are not above 0 and finite, or the level is not in
+     *     (0, 1)
      */
     public static Interval of(int events, double time, double level, double per) {
         Require.rate(WHAT, events, time);

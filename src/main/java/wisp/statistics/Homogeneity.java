@@ -3,8 +3,8 @@ package wisp.statistics;
 import java.util.List;
 
 /**
- * Whether an association is the same in every stratum. A small p-value says that one pooled figure hides a difference; a
- * large one says little, as these tests see only gross differences in small strata.
+ * Whether an association is the same in every stratum. A small p-value says that one pooled figure hides a difference;
+ * a large one says little, as these tests see only gross differences in small strata.
  */
 public final class Homogeneity {
 
@@ -22,8 +22,8 @@ public final class Homogeneity {
 
     /**
      * Breslow &amp; Day (1980) Statistical Methods in Cancer Research, vol. I, eq. 4.30, about the Mantel-Haenszel odds
-     * ratio, with Tarone's correction (1985) Biometrika 72:91, without which it is a little too large. Degrees of freedom
-     * are the informative strata (both groups, both outcomes) less 1.
+     * ratio, with Tarone's correction (1985) Biometrika 72:91, without which it is a little too large. Degrees of
+     * freedom are the informative strata (both groups, both outcomes) less 1.
      *
      * @throws CannotEstimate if fewer than two strata are informative or the pooled odds ratio is 0 or infinite
      */
@@ -72,8 +72,8 @@ public final class Homogeneity {
     }
 
     /**
-     * Woolf's test (1955) Ann Hum Genet 19:251: Q = Σ w (log ratio - mean)² with weights 1/variance, strata less 1 degrees
-     * of freedom.
+     * Woolf's test (1955) Ann Hum Genet 19:251: Q = Σ w (log ratio - mean)² with weights 1/variance, strata less 1
+     * degrees of freedom.
      *
      * @throws CannotEstimate if there are fewer than two strata or one has a cell of 0 that the logarithm needs; {@link
      *     #woolfHaldaneAnscombe} exists then
@@ -83,8 +83,8 @@ public final class Homogeneity {
     }
 
     /**
-     * Woolf's test of odds ratios with a half added to every cell of every stratum (Haldane 1956, Anscombe 1956), so that
-     * zero cells do not stop it; as the {@code woolf} of R's help page on {@code mantelhaen.test}.
+     * Woolf's test of odds ratios with a half added to every cell of every stratum (Haldane 1956, Anscombe 1956), so
+     * that zero cells do not stop it; as the {@code woolf} of R's help page on {@code mantelhaen.test}.
      *
      * @throws CannotEstimate if there are fewer than two strata
      */

@@ -6,8 +6,8 @@ import java.util.List;
  * One measure over several strata, each stratum weighted as Mantel &amp; Haenszel (1959) J Natl Cancer Inst 22:719 do:
  * exposed against unexposed within strata, so that what varies between strata does not confound.
  *
- * <p>A stratum with one empty group, or (for the odds ratio) only one outcome, adds nothing and needs no care; a stratum
- * without anybody is refused, as it is likely a mistake. No half is ever added to a cell.
+ * <p>A stratum with one empty group, or (for the odds ratio) only one outcome, adds nothing and needs no care; a
+ * stratum without anybody is refused, as it is likely a mistake. No half is ever added to a cell.
  */
 public final class MantelHaenszel {
 

@@ -3,8 +3,8 @@ package wisp.statistics;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
 
 /**
- * The cumulative sum chart of counts, which signals a rise of their mean: Lucas (1985) Technometrics 27:129. From S = 0,
- * each count gives S = max(0, S + count - reference); an alarm is S at the limit or above.
+ * The cumulative sum chart of counts, which signals a rise of their mean: Lucas (1985) Technometrics 27:129. From S =
+ * 0, each count gives S = max(0, S + count - reference); an alarm is S at the limit or above.
  *
  * @param reference k, taken off each count, above 0
  * @param limit h, where the alarm is, above 0
@@ -24,7 +24,8 @@ public record PoissonCusum(double reference, double limit) {
     }
 
     /**
-     * Lucas' reference value between two means, (m1 - m0) / (log m1 - log m0), which makes the chart a likelihood ratio.
+     * Lucas' reference value between two means, (m1 - m0) / (log m1 - log m0), which makes the chart a likelihood
+     * ratio.
      *
      * @param acceptable m0, above 0
      * @param raised m1, above m0

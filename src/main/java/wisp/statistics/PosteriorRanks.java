@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /**
- * How groups with uncertain values rank: Laird &amp; Louis (1989) J Educ Stat 14:29; Goldstein &amp; Spiegelhalter (1996) J
- * R Stat Soc A 159:385.
+ * How groups with uncertain values rank: Laird &amp; Louis (1989) J Educ Stat 14:29; Goldstein &amp; Spiegelhalter
+ * (1996) J R Stat Soc A 159:385.
  *
  * @param probabilityLargest for each group, the chance that its value is the largest of all; they add up to 1
  * @param expectedRank for each group, the mean of its rank, 1 for the largest

@@ -8,7 +8,8 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
  * Rothman &amp; Greenland, Modern Epidemiology, 2nd ed. 1998, ch. 14; Armitage, Berry &amp; Matthews 2002, section 5.2.
  *
  * <p>No event in the exposed: ratio and lower limit 0. No event in the unexposed: ratio and upper limit {@link
- * Double#POSITIVE_INFINITY}; the other limit is finite. No event at all: refused. The log interval needs events in both.
+ * Double#POSITIVE_INFINITY}; the other limit is finite. No event at all: refused. The log interval needs events in
+ * both.
  */
 public final class RateRatio {
 

@@ -2,8 +2,8 @@ package wisp.statistics;
 
 /**
  * The difference of two risks with the plain Wald interval, variance p1(1-p1)/n1 + p0(1-p0)/n0 (Rothman &amp; Greenland
- * 1998, eq. 14-28). It covers poorly in small groups and is degenerate with risks of 0 or 1; {@link NewcombeDifference} is
- * the one to report, this one is there to compare with other software.
+ * 1998, eq. 14-28). It covers poorly in small groups and is degenerate with risks of 0 or 1;
+ * {@link NewcombeDifference} is the one to report, this one is there to compare with other software.
  */
 public final class RiskDifference {
 
@@ -17,8 +17,8 @@ public final class RiskDifference {
     /**
      * The exposed group's risk less the unexposed group's.
      *
-     * @throws CannotEstimate if a group is empty, both risks are 0 or 1 (the standard error would be 0), or the level is
-     *     not in (0, 1)
+     * @throws CannotEstimate if a group is empty, both risks are 0 or 1 (the standard error would be 0), or the level
+     *     is not in (0, 1)
      */
     public static Interval wald(TwoByTwoTable table, double level) {
         table.requireBothGroups(WHAT);

@@ -9,8 +9,8 @@ import java.util.function.DoubleUnaryOperator;
  *
  * <ul>
  *   <li>no case in either group: the ratio is undefined and is refused by every method;
- *   <li>no exposed case: the ratio is 0. Katz's interval does not exist and is refused; the score interval runs from 0 to
- *       a finite upper limit;
+ *   <li>no exposed case: the ratio is 0. Katz's interval does not exist and is refused; the score interval runs from 0
+ *       to a finite upper limit;
  *   <li>no unexposed case: the ratio and its upper limit are {@link Double#POSITIVE_INFINITY}, the score method's lower
  *       limit is finite; Katz's interval is refused;
  *   <li>everyone a case in both groups: the ratio is 1, Katz's standard error is 0 and is refused; the score interval
@@ -28,8 +28,8 @@ public final class RiskRatio {
         /** Score test turned round: Koopman (1984) Biometrics 40:513. */
         KOOPMAN_SCORE("Koopman score"),
         /**
-         * Score with the variance times N/(N-1): Miettinen &amp; Nurminen (1985) Stat Med 4:213, eq. 10. What statsmodels
-         * calls "score" with correction; slightly wider than Koopman's.
+         * Score with the variance times N/(N-1): Miettinen &amp; Nurminen (1985) Stat Med 4:213, eq. 10. What
+         * statsmodels calls "score" with correction; slightly wider than Koopman's.
          */
         MIETTINEN_NURMINEN_SCORE("Miettinen-Nurminen score");
 
@@ -50,8 +50,8 @@ public final class RiskRatio {
     /**
      * The risk ratio with its interval.
      *
-     * @throws CannotEstimate if a group is empty, there is no case, the method does not exist for the table (see above),
-     *     or the level is not in (0, 1)
+     * @throws CannotEstimate if a group is empty, there is no case, the method does not exist for the table (see
+     *     above), or the level is not in (0, 1)
      */
     public static Interval of(TwoByTwoTable table, double level, Method method) {
         table.requireBothGroups(WHAT);

@@ -10,8 +10,8 @@ import java.util.function.IntToDoubleFunction;
  *
  * <p>(Page 1954 Biometrika 41:100.) Within such a cycle no floor acts, so after t observations the sum is a function of
  * their total alone; the Markov chain over those totals is followed until less than 1e-17 of the cycles are still under
- * way. Nothing is rounded to a grid, unlike in the chain of Brook &amp; Evans (1972) Biometrika 59:539, whose bias for sums
- * that do not lie on a grid is some 4 % at 500 states.
+ * way. Nothing is rounded to a grid, unlike in the chain of Brook &amp; Evans (1972) Biometrika 59:539, whose bias for
+ * sums that do not lie on a grid is some 4 % at 500 states.
  */
 final class RunLength {
 

@@ -6,9 +6,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * How many to observe. Sizes come out as fractions, to be rounded up by whoever reports them; a design effect, 1 + (m -
  * 1)ρ for clusters of m with intra-class correlation ρ (Kish 1965, section 5.4), multiplies them.
  *
- * <p>Two risks, equal groups, two-sided level α, without continuity correction (Fleiss, Statistical Methods for Rates and
- * Proportions, 2nd ed. 1981, eq. 3.14; as R's {@code power.prop.test} and epiR's {@code epi.sscohortc}), with p the mean
- * of the two:
+ * <p>Two risks, equal groups, two-sided level α, without continuity correction (Fleiss, Statistical Methods for Rates
+ * and Proportions, 2nd ed. 1981, eq. 3.14; as R's {@code power.prop.test} and epiR's {@code epi.sscohortc}), with p
+ * the mean of the two:
  *
  * <pre>n = (z(1-α/2) √(2p(1-p)) + z(power) √(p1(1-p1) + p0(1-p0)))² / (p1 - p0)²</pre>
  *

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Shewhart's control charts of proportions (p) and of rates (u): Montgomery, Introduction to Statistical Quality Control,
- * 6th ed. 2009, eq. 7.8 and section 7.3.2. Each point has limits of its own size of sample, {@code width} standard errors
- * about the centre, cut off at 0 (and at 1 for a proportion). With few cases the normal limits are poor; a {@link
- * FunnelLimits} or a CUSUM is then the better choice.
+ * Shewhart's control charts of proportions (p) and of rates (u): Montgomery, Introduction to Statistical Quality
+ * Control, 6th ed. 2009, eq. 7.8 and section 7.3.2. Each point has limits of its own size of sample, {@code width}
+ * standard errors about the centre, cut off at 0 (and at 1 for a proportion). With few cases the normal limits are
+ * poor; a {@link FunnelLimits} or a CUSUM is then the better choice.
  */
 public final class ShewhartChart {
 
@@ -22,8 +22,8 @@ public final class ShewhartChart {
      * The p-chart about the pooled proportion.
      *
      * @param width standard errors between the centre and a limit, usually 3
-     * @throws CannotEstimate if the rows differ in length, a sample is empty or impossible, width is not above 0, or no one
-     *     or everyone is a case (the limits would have no width)
+     * @throws CannotEstimate if the rows differ in length, a sample is empty or impossible, width is not above 0, or
+     *     no one or everyone is a case (the limits would have no width)
      */
     public static List<ControlLimits> p(int[] cases, int[] sizes, double width) {
         Require.sameLength(P, cases.length, sizes.length);
@@ -62,8 +62,8 @@ public final class ShewhartChart {
      *
      * @param times time at risk, or units inspected, of each point
      * @param width standard errors between the centre and a limit, usually 3
-     * @throws CannotEstimate if the rows differ in length, a count is negative, a time is not above 0, width is not above
-     *     0, or there is no event
+     * @throws CannotEstimate if the rows differ in length, a count is negative, a time is not above 0, width is not
+     *     above 0, or there is no event
      */
     public static List<ControlLimits> u(int[] events, double[] times, double width) {
         Require.sameLength(U, events.length, times.length);

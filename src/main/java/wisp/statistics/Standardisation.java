@@ -6,7 +6,8 @@ import java.util.Arrays;
  * Rates and ratios freed of differences in composition (parity, season, breed) by weighting strata.
  *
  * <p>Direct: each stratum's rate weighted by the standard's share of it, interval by gamma quantiles, Fay &amp; Feuer
- * (1997) Stat Med 16:791. With y = Σ wᵢxᵢ, v = Σ wᵢ²xᵢ and w the largest wᵢ (wᵢ = share of the standard / time at risk):
+ * (1997) Stat Med 16:791. With y = Σ wᵢxᵢ, v = Σ wᵢ²xᵢ and w the largest wᵢ (wᵢ = share of the standard / time at
+ * risk):
  *
  * <pre>low = v/(2y) χ²(α/2; 2y²/v), high = (v+w²)/(2(y+w)) χ²(1-α/2; 2(y+w)²/(v+w²))</pre>
  *
@@ -109,8 +110,8 @@ public final class Standardisation {
      * The standardised ratio (SMR, SIR): observed over expected events. With nothing observed the exact interval begins
      * at 0 and the log interval is refused.
      *
-     * @throws CannotEstimate if the observed are negative, the expected are not above 0, the log method meets no observed
-     *     event, or the level is not in (0, 1)
+     * @throws CannotEstimate if the observed are negative, the expected are not above 0, the log method meets no
+     *     observed event, or the level is not in (0, 1)
      */
     public static Interval ratio(int observed, double expected, double level, RatioMethod method) {
         Require.count(INDIRECT, observed);

@@ -29,7 +29,7 @@ class BinomialTestTest {
     void theRejectionRateIsAtMostTheLevel() {
         for (double p = 0.05; p < 1; p += 0.05) {
             double truth = p;
-            double kept = Coverage.binomial(
+            double kept = ExactCoverage.binomial(
                     15,
                     p,
                     x -> BinomialTest.twoSided(x, 15, truth) <= 0.05

@@ -65,7 +65,7 @@ class ClopperPearsonIntervalTest {
     void theCoverageIsNeverBelowTheLevel() {
         for (int n : new int[] {1, 2, 5, 10, 20}) {
             for (int i = 1; i < 200; i++) {
-                double covered = Coverage.binomial(n, i / 200.0, x -> ClopperPearsonInterval.of(x, n, 0.95));
+                double covered = ExactCoverage.binomial(n, i / 200.0, x -> ClopperPearsonInterval.of(x, n, 0.95));
                 assertTrue(covered >= 0.95, "coverage " + covered + " at n = " + n + ", p = " + i / 200.0);
             }
         }

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.function.Supplier;
+import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -204,5 +206,57 @@ class MantelHaenszelTest {
         assertThrows(CannotEstimate.class, () -> MantelHaenszel.exactOddsRatio(none, 0.95));
         assertThrows(CannotEstimate.class, () -> MantelHaenszel.riskDifference(none, 0.95, SATO));
         assertThrows(CannotEstimate.class, () -> MantelHaenszel.riskRatio(Strata.MASTITIS, 1));
+    }
+
+    @Test
+    void theIntervalsHoldTheCommonValueInTwoSmallStrata() {
+        double[] unexposedRisk = {0.3, 0.5};
+        double[] exposedRisk = {0.45, 0.75};
+        double odds = 0;
+        double risk = 0;
+        double difference = 0;
+        double mass = 0;
+        for (TwoByTwoTable one : tables(11, 9)) {
+            for (TwoByTwoTable two : tables(8, 12)) {
+                List<TwoByTwoTable> strata = List.of(one, two);
+                double p = probability(one, exposedRisk[0], unexposedRisk[0])
+                        * probability(two, exposedRisk[1], unexposedRisk[1]);
+                mass += p;
+                risk += covers(() -> MantelHaenszel.riskRatio(strata, 0.95), 1.5) ? p : 0;
+                // The same tables under a common odds ratio of 3 and a common difference of 0.2.
+                double q = probability(one, 0.5625, 0.3) * probability(two, 0.75, 0.5);
+                odds += covers(() -> MantelHaenszel.oddsRatio(strata, 0.95), 3) ? q : 0;
+                double r = probability(one, 0.5, 0.3) * probability(two, 0.7, 0.5);
+                difference += covers(() -> MantelHaenszel.riskDifference(strata, 0.95, SATO), 0.2) ? r : 0;
+            }
+        }
+        assertEquals(1, mass, 1e-9);
+        assertEquals(0.955, risk, 0.025, "risk ratio");
+        assertEquals(0.955, odds, 0.025, "odds ratio");
+        assertEquals(0.945, difference, 0.025, "risk difference");
+    }
+
+    private static List<TwoByTwoTable> tables(int exposed, int unexposed) {
+        List<TwoByTwoTable> tables = new ArrayList<>();
+        for (int a = 0; a <= exposed; a++) {
+            for (int c = 0; c <= unexposed; c++) {
+                tables.add(TwoByTwoTable.ofGroups(a, exposed, c, unexposed));
+            }
+        }
+        return tables;
+    }
+
+    private static double probability(TwoByTwoTable table, double exposedRisk, double unexposedRisk) {
+        return BinomialDistribution.of(table.exposed(), exposedRisk).probability(table.exposedCases())
+                * BinomialDistribution.of(table.unexposed(), unexposedRisk).probability(table.unexposedCases());
+    }
+
+    /** A refused table counts as covered, since nothing false is said of it. */
+    private static boolean covers(Supplier<Interval> interval, double truth) {
+        try {
+            return interval.get().low() <= truth && truth <= interval.get().high();
+        } catch (CannotEstimate refused) {
+            return true;
+        }
     }
 }

@@ -78,7 +78,7 @@ class NewcombeDifferenceTest {
         for (double p1 = 0.05; p1 < 1; p1 += 0.1) {
             for (double p2 = 0.05; p2 < 1; p2 += 0.1) {
                 double covered =
-                        Coverage.twoGroups(10, p1, 15, p2, p1 - p2, table -> NewcombeDifference.of(table, 0.95));
+                        ExactCoverage.twoGroups(10, p1, 15, p2, p1 - p2, table -> NewcombeDifference.of(table, 0.95));
                 sum += covered;
                 smallest = Math.min(smallest, covered);
                 points++;

@@ -172,8 +172,8 @@ class OddsRatioTest {
         for (double p1 = 0.1; p1 < 1; p1 += 0.2) {
             for (double p2 = 0.1; p2 < 1; p2 += 0.2) {
                 double truth = p1 * (1 - p2) / (p2 * (1 - p1));
-                double covered =
-                        Coverage.twoGroups(8, p1, 10, p2, truth, t -> OddsRatio.of(t, 0.95, FISHER_EXACT_CONDITIONAL));
+                double covered = ExactCoverage.twoGroups(
+                        8, p1, 10, p2, truth, t -> OddsRatio.of(t, 0.95, FISHER_EXACT_CONDITIONAL));
                 assertTrue(covered >= 0.95, "coverage " + covered + " at " + p1 + ", " + p2);
             }
         }

@@ -137,4 +137,27 @@ class RateRatioTest {
             assertTrue(covered >= 0.95, "coverage " + covered + " at mean " + mean);
         }
     }
+
+    @Test
+    void theMidPCoverageIsNearNominal() {
+        double sum = 0;
+        int points = 0;
+        for (double mean = 2; mean < 9; mean += 1) {
+            PoissonDistribution exposed = PoissonDistribution.of(2 * mean);
+            PoissonDistribution unexposed = PoissonDistribution.of(mean);
+            double covered = exposed.probability(0) * unexposed.probability(0);
+            for (int x1 = 0; x1 < 50; x1++) {
+                for (int x0 = x1 == 0 ? 1 : 0; x0 < 35; x0++) {
+                    Interval interval = RateRatio.of(x1, 100, x0, 100, 0.95, MID_P_EXACT);
+                    if (interval.low() <= 2 && 2 <= interval.high()) {
+                        covered += exposed.probability(x1) * unexposed.probability(x0);
+                    }
+                }
+            }
+            assertTrue(covered > 0.93, "coverage " + covered + " at mean " + mean);
+            sum += covered;
+            points++;
+        }
+        assertEquals(0.955, sum / points, 0.012);
+    }
 }

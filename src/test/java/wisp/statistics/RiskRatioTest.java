@@ -167,7 +167,8 @@ class RiskRatioTest {
         int points = 0;
         for (double p1 = 0.15; p1 < 0.9; p1 += 0.1) {
             for (double p2 = 0.15; p2 < 0.9; p2 += 0.1) {
-                double covered = Coverage.twoGroups(10, p1, 15, p2, p1 / p2, t -> RiskRatio.of(t, 0.95, KOOPMAN_SCORE));
+                double covered =
+                        ExactCoverage.twoGroups(10, p1, 15, p2, p1 / p2, t -> RiskRatio.of(t, 0.95, KOOPMAN_SCORE));
                 sum += covered;
                 smallest = Math.min(smallest, covered);
                 points++;

@@ -8,6 +8,7 @@ import static wisp.statistics.Standardisation.RatioMethod.WALD_LOG;
 
 import java.util.Arrays;
 import java.util.Random;
+import org.apache.commons.statistics.distribution.PoissonDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -123,5 +124,28 @@ class StandardisationTest {
         assertThrows(CannotEstimate.class, () -> Standardisation.direct(new int[] {}, new double[] {}, standard, 0.95));
         assertThrows(CannotEstimate.class, () -> Standardisation.direct(events, time, standard, 0));
         assertThrows(CannotEstimate.class, () -> Standardisation.expected(time, events, new double[] {0, 1}));
+    }
+
+    // Fay & Feuer 1997, section 4: the gamma interval kept its level in all their simulations; here two strata,
+    // exactly.
+    @Test
+    void theDirectIntervalKeepsItsLevelInSmallStrata() {
+        double[] time = {40, 10};
+        double[] standard = {1, 3};
+        for (double rate : new double[] {0.02, 0.05, 0.15, 0.3}) {
+            PoissonDistribution first = PoissonDistribution.of(40 * rate);
+            PoissonDistribution second = PoissonDistribution.of(10 * 2 * rate);
+            double truth = 0.25 * rate + 0.75 * 2 * rate;
+            double covered = 0;
+            for (int x = 0; x < 50; x++) {
+                for (int y = 0; y < 40; y++) {
+                    Interval interval = Standardisation.direct(new int[] {x, y}, time, standard, 0.95);
+                    if (interval.low() <= truth && truth <= interval.high()) {
+                        covered += first.probability(x) * second.probability(y);
+                    }
+                }
+            }
+            assertTrue(covered >= 0.95 && covered <= 1, "coverage " + covered + " at rate " + rate);
+        }
     }
 }

@@ -108,7 +108,7 @@ class WilsonIntervalTest {
             double sum = 0;
             double smallest = 1;
             for (int i = 1; i < 1000; i++) {
-                double covered = Coverage.binomial(n, i / 1000.0, x -> WilsonInterval.of(x, n, 0.95));
+                double covered = ExactCoverage.binomial(n, i / 1000.0, x -> WilsonInterval.of(x, n, 0.95));
                 sum += covered;
                 smallest = Math.min(smallest, covered);
             }

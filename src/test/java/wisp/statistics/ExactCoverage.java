@@ -6,9 +6,9 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.apache.commons.statistics.distribution.PoissonDistribution;
 
 /** The exact chance that an interval holds the truth, by adding up every possible outcome; no simulation. */
-final class Coverage {
+final class ExactCoverage {
 
-    private Coverage() {}
+    private ExactCoverage() {}
 
     static double binomial(int n, double p, IntFunction<Interval> interval) {
         BinomialDistribution cases = BinomialDistribution.of(n, p);
