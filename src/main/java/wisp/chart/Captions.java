@@ -21,6 +21,7 @@ final class Captions {
         Captions captions = new Captions(layout);
         captions.avoidDots();
         captions.avoidCurves();
+        captions.avoidLimits();
         captions.limits();
         captions.captions();
     }
@@ -59,6 +60,16 @@ final class Captions {
         for (int i = 0; i <= pieces; i++) {
             double share = pieces == 0 ? 0 : (double) i / pieces;
             taken.add(Box.around(startX + share * acrossX, startY + share * acrossY, 2));
+        }
+    }
+
+    private void avoidLimits() {
+        Box plot = layout.plot();
+        for (Layer layer : layout.picture().layers()) {
+            if (layer instanceof Limit limit && limit.along() == Along.Y) {
+                double line = layout.y().at(limit.value());
+                taken.add(new Box(plot.left(), line - 1, plot.right(), line + 1));
+            }
         }
     }
 

@@ -20,7 +20,8 @@ record Domain(double low, double high, boolean log) {
         Axis axis = along == Along.X ? picture.x() : picture.y();
         Scale scale = axis.scale();
         Extent firm = Extent.of(picture, new Extent.Firm(along));
-        Extent all = firm.and(Extent.of(picture, new Extent.Soft(along)), scale instanceof Scale.Log);
+        Extent.Soft soft = new Extent.Soft(along);
+        Extent all = firm.and(scale instanceof Scale.Log ? Extent.aboveZero(picture, soft) : Extent.of(picture, soft));
         if (scale instanceof Scale.Categories categories) {
             return categories(axis, categories, firm);
         }

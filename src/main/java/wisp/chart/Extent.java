@@ -20,17 +20,23 @@ record Extent(double low, double high) {
     }
 
     static Extent of(Picture picture, Layer.Reader<DoubleStream> reader) {
-        return of(picture.layers().stream().flatMapToDouble(layer -> layer.read(reader)));
+        return of(values(picture, reader));
+    }
+
+    /** Of the values above zero only, as a log axis shows no others. */
+    static Extent aboveZero(Picture picture, Layer.Reader<DoubleStream> reader) {
+        return of(values(picture, reader).filter(value -> value > 0));
+    }
+
+    private static DoubleStream values(Picture picture, Layer.Reader<DoubleStream> reader) {
+        return picture.layers().stream().flatMapToDouble(layer -> layer.read(reader));
     }
 
     boolean isEmpty() {
         return low > high;
     }
 
-    Extent and(Extent other, boolean aboveZeroOnly) {
-        if (aboveZeroOnly && other.low <= 0) {
-            return other.high > 0 ? new Extent(low, Math.max(high, other.high)) : this;
-        }
+    Extent and(Extent other) {
         return new Extent(Math.min(low, other.low), Math.max(high, other.high));
     }
 

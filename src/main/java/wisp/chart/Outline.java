@@ -80,6 +80,13 @@ final class Outline {
         return chain;
     }
 
+    /** The chain with what a log axis cannot show, zero and below, laid onto its lower end. */
+    static List<Corner> shown(List<Corner> corners, Domain y) {
+        return corners.stream()
+                .map(corner -> y.log() && corner.y() <= 0 ? new Corner(corner.x(), y.low()) : corner)
+                .toList();
+    }
+
     /** The chain cut into the parts that lie inside the domains. */
     static List<List<Corner>> inside(List<Corner> corners, Domain x, Domain y) {
         List<List<Corner>> parts = new ArrayList<>();

@@ -93,7 +93,8 @@ final class SvgLayers implements Layer.Reader<String> {
         return group("limit", layer, clipped("line", Outline.line(layer.knots(), layer.stepped()), "") + "\n");
     }
 
-    private String clipped(String kind, List<Outline.Corner> corners, String end) {
+    private String clipped(String kind, List<Outline.Corner> all, String end) {
+        List<Outline.Corner> corners = Outline.shown(all, layout.y().domain());
         String clip = SvgShape.leaves(corners, layout) ? "\" clip-path=\"url(#" + clipId + ")" : "";
         return SvgShape.path(kind + clip, SvgShape.chain(corners, layout) + end);
     }

@@ -63,9 +63,8 @@ final class SvgShape {
     static String chain(List<Outline.Corner> corners, Layout layout) {
         StringBuilder d = new StringBuilder();
         for (Outline.Corner corner : corners) {
-            double height = layout.y().domain().log() ? Math.max(corner.y(), Double.MIN_NORMAL) : corner.y();
             d.append(d.isEmpty() ? "M" : "L")
-                    .append(Xml.at(layout.x().at(corner.x()), layout.y().at(height)));
+                    .append(Xml.at(layout.x().at(corner.x()), layout.y().at(corner.y())));
         }
         return d.toString();
     }

@@ -1,6 +1,7 @@
 package wisp.chart;
 
 import java.awt.BasicStroke;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,7 +26,9 @@ record Trace(Form form, Ink ink, BasicStroke stroke, double opacity, List<List<O
     }
 
     static Trace area(Ink ink, double width, double opacity, List<Outline.Corner> corners) {
-        return new Trace(Form.AREA, ink, stroke(width, new float[0]), opacity, List.of(corners));
+        List<Outline.Corner> closed = new ArrayList<>(corners);
+        closed.add(corners.get(0));
+        return new Trace(Form.AREA, ink, stroke(width, new float[0]), opacity, List.of(closed));
     }
 
     static Trace dots(Ink ink, List<Outline.Corner> corners) {

@@ -26,7 +26,8 @@ final class UprightSheet {
         this.upTicks = Ticks.of(picture.y(), up, mostUp);
         int mostAcross = Math.max(3, (int) ((width - 60) / (picture.x().scale() instanceof Scale.Dates ? 62 : 52)));
         this.across = Domain.of(picture, Along.X, mostAcross);
-        this.acrossTicks = Ticks.of(picture.x(), across, mostAcross);
+        boolean daysUnknown = picture.isEmpty() && picture.x().scale() == Scale.Dates.FREE;
+        this.acrossTicks = daysUnknown ? List.of() : Ticks.of(picture.x(), across, mostAcross);
         this.left = left(upTicks);
         this.right = width - 14 - (picture.x().isCategories() ? 0 : overhang(acrossTicks));
     }

@@ -107,8 +107,9 @@ final class XChartTraces implements Layer.Reader<List<Trace>> {
     private List<Trace> curve(Ink ink, List<Knot> knots, boolean stepped) {
         List<Trace> traces = new ArrayList<>();
         for (List<Corner> band : Outline.bands(knots, stepped)) {
+            Domain up = layout.y().domain();
             List<Corner> pressed =
-                    Outline.pressed(band, layout.x().domain(), layout.y().domain());
+                    Outline.pressed(Outline.shown(band, up), layout.x().domain(), up);
             traces.add(Trace.area(ink, 0.6, 0.16, onPaper(pressed)));
         }
         traces.add(

@@ -70,6 +70,14 @@ class DomainTest {
     }
 
     @Test
+    void limitsAboveZeroStillWidenALogAxisThatHasOneAtZero() {
+        Mark zero = Mark.at(1, 2, "one").between(0, 4);
+        Mark wide = Mark.at(1, 2, "other").between(0.1, 4);
+        Domain domain = up(Axis.log("Ratio", Format.NUMBER), new Points("", Ink.FIRST, Along.Y, List.of(zero, wide)));
+        assertEquals(new Domain(0.1, 5, true), domain);
+    }
+
+    @Test
     void aMarkBesideTheCategoriesIsRefused() {
         IllegalArgumentException refused = assertThrows(
                 IllegalArgumentException.class, () -> up(Axis.categories("Pen", List.of("North", "South")), dot(2)));

@@ -47,6 +47,13 @@ class OutlineTest {
     }
 
     @Test
+    void zeroOnALogAxisIsLaidOntoItsLowerEnd() {
+        Domain log = new Domain(0.1, 10, true);
+        assertEquals(List.of(at(0, 0.1), at(1, 2)), Outline.shown(List.of(at(0, 0), at(1, 2)), log));
+        assertEquals(List.of(at(0, 0), at(1, 2)), Outline.shown(List.of(at(0, 0), at(1, 2)), UNIT));
+    }
+
+    @Test
     void anAreaIsPressedOntoTheEndOfTheAxis() {
         List<Corner> peak = List.of(at(0, 0.5), at(0.5, 1.5), at(1, 0.5));
         assertEquals(

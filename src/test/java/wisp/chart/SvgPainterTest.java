@@ -175,6 +175,18 @@ class SvgPainterTest {
     }
 
     @Test
+    void withoutDataNoDaysAreInvented() throws Exception {
+        Picture none = Picture.of(
+                "none",
+                "Births",
+                "No births yet.",
+                Axis.dates("Day"),
+                Axis.fromZero("Calves", Format.COUNT),
+                new Bars("", Ink.FIRST, Along.Y, 7, List.of()));
+        assertEquals(Set.of("Day", "Calves", "0", "1", "No data"), texts(parse(WIDE.paint(none)), "text"));
+    }
+
+    @Test
     void aSinglePointOrKnotIsSeen() throws Exception {
         for (Layer layer : EveryLayer.single()) {
             String svg = WIDE.paint(EveryLayer.picture(layer));
