@@ -1,0 +1,88 @@
+package wisp.cli;
+
+import io.javalin.util.JavalinBindException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import wisp.records.Records;
+import wisp.site.Site;
+
+/** Serves the pages and the HTTP interface until it is stopped. */
+@Command(name = "serve", description = "Serve the pages and the HTTP interface.", mixinStandardHelpOptions = true)
+final class Serve implements Callable<Integer> {
+    @Mixin
+    private DataOption data;
+
+    @Option(names = "--port", defaultValue = "7373", description = "Port. Default: ${DEFAULT-VALUE}")
+    private int port;
+
+    @Option(
+            names = "--bind",
+            paramLabel = "ADDRESS",
+            defaultValue = "127.0.0.1",
+            description = "Address to listen on. Default: ${DEFAULT-VALUE}, this machine alone.")
+    private String bind;
+
+    @Option(names = "--demo", description = "Fill an empty data folder with the demo seasons first.")
+    private boolean demo;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Records records = data.open();
+        try {
+            String held = demo && records.log().last() == 0 ? DemoSeasons.load(records) : held(records);
+            records.cohort();
+            Site site = start(records);
+            CountDownLatch stopped = new CountDownLatch(1);
+            Runtime.getRuntime().addShutdownHook(new Thread(() -> {
+                site.close();
+                records.close();
+                stopped.countDown();
+            }));
+            String address = "http://" + (bind.contains(":") ? "[" + bind + "]" : bind) + ":" + site.port() + "/";
+            spec.commandLine().getOut().println("Wisp serves " + held + " at " + address + " — Ctrl-C stops it.");
+            if (!local()) {
+                spec.commandLine()
+                        .getErr()
+                        .println("Anyone who reaches this address can read and record; keep it inside a trusted network.");
+            }
+            stopped.await();
+            return 0;
+        } catch (InterruptedException ended) {
+            return 0;
+        } catch (RuntimeException failed) {
+            records.close();
+            throw failed;
+        }
+    }
+
+    private Site start(Records records) {
+        try {
+            return Site.start(records, bind, port);
+        } catch (JavalinBindException taken) {
+            throw new Refusals("Port " + port + " on " + bind
+                    + " cannot be used, most likely because another program has it: choose another with --port.");
+        }
+    }
+
+    private String held(Records records) {
+        return records.log().last() + " events from " + data.where();
+    }
+
+    private boolean local() {
+        try {
+            return InetAddress.getByName(bind).isLoopbackAddress();
+        } catch (UnknownHostException unknown) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The command line, one file a command, and the wiring of the whole. */
+package wisp.cli;
