@@ -13,7 +13,8 @@ final class FiguresTable {
     private FiguresTable() {}
 
     static void print(Iterable<Estimate> estimates, String season, Cohort cohort, PrintWriter out) {
-        out.println("Season " + season + ", followed to " + cohort.cut().atZone(cohort.farm().latest().zone()));
+        out.println("Season " + season + ", followed to "
+                + cohort.cut().atZone(cohort.farm().latest().zone()));
         out.printf(ROW, "figure", "value", "95 % interval", "counts", "pending", "left out");
         for (Estimate estimate : estimates) {
             row(estimate, estimate.indicator().title(), out);
@@ -26,7 +27,9 @@ final class FiguresTable {
 
     private static void row(Estimate estimate, String title, PrintWriter out) {
         String name = title.length() > 44 ? title.substring(0, 43) + "…" : title;
-        int left = estimate.excluded().values().stream().mapToInt(Integer::intValue).sum();
+        int left = estimate.excluded().values().stream()
+                .mapToInt(Integer::intValue)
+                .sum();
         String counts = estimate.numerator() + "/" + Math.round(estimate.denominator());
         if (estimate.interval() == null) {
             out.printf(ROW, name, "–", "", counts, estimate.pending(), left);
@@ -34,8 +37,8 @@ final class FiguresTable {
         } else {
             double scale = estimate.indicator().measure() == Measure.RATE ? 1 : 100;
             String value = number(estimate.interval().value() * scale);
-            String interval =
-                    number(estimate.interval().low() * scale) + " to " + number(estimate.interval().high() * scale);
+            String interval = number(estimate.interval().low() * scale) + " to "
+                    + number(estimate.interval().high() * scale);
             out.printf(ROW, name, value, interval, counts, estimate.pending(), left);
         }
     }

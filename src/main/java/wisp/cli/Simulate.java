@@ -42,7 +42,8 @@ final class Simulate implements Callable<Integer> {
                             + SimulateSeason.truthsBeside(out) + ".");
             return 0;
         } catch (IOException disk) {
-            throw new Refusals(out + " cannot be written (" + disk.getMessage() + "). Choose a folder that is there and has room.");
+            throw new Refusals(out + " cannot be written (" + disk.getMessage()
+                    + "). Choose a folder that is there and has room.");
         }
     }
 }

@@ -26,7 +26,8 @@ final class Verify implements Callable<Integer> {
             if (found.whole()) {
                 spec.commandLine()
                         .getOut()
-                        .println("All " + found.events() + " events are as they were written. Head " + found.head() + ".");
+                        .println("All " + found.events() + " events are as they were written. Head " + found.head()
+                                + ".");
                 return 0;
             }
             spec.commandLine().getErr().println("Broken at sequence " + found.broken() + ": " + found.problem());

@@ -1,11 +1,24 @@
 package wisp.site;
 
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.util.List;
+import java.util.Set;
+import wisp.chart.Picture;
+import wisp.chart.XChartPainter;
+import wisp.event.Fault;
+import wisp.history.Life;
+import wisp.indicator.Estimate;
 import wisp.records.Records;
 
-/** The pages' addresses. */
+/** The pages' addresses. Every page works without JavaScript. */
 final class Pages {
+    private static final int PNG_WIDTH = 720;
+    private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(ContentType.Html);
+
     private final Records records;
 
     Pages(Records records) {
@@ -13,10 +26,78 @@ final class Pages {
     }
 
     void addTo(JavalinConfig config) {
-        config.routes.get("/", ctx -> ctx.result("Wisp " + records.log().last()));
+        config.routes.get("/", this::season);
+        config.routes.get("/season", this::season);
+        config.routes.get("/season.png", this::seasonPng);
+        config.routes.get("/figures/{id}.png", this::figurePng);
+        config.routes.get("/figures/{id}", this::figure);
+        config.routes.get("/calves", this::calves);
+        config.routes.get("/calves/{key}", this::calf);
+        config.routes.get("/records", this::records);
+    }
+
+    private void season(Context ctx) {
+        show(ctx, "season.jte", SeasonPage.of(records, Asked.of(ctx, records, Set.of())));
+    }
+
+    private void seasonPng(Context ctx) {
+        Asked asked = Asked.of(ctx, records, Set.of());
+        Links links = new Links(asked.parameters());
+        png(ctx, SeasonPicture.of(SeasonPage.estimates(records, asked), asked.season(), links));
+    }
+
+    private void figure(Context ctx) {
+        Asked asked = Asked.of(ctx, records, CalvesBehind.PARAMETERS);
+        show(ctx, "figure.jte", FigurePage.of(ctx, records, asked));
+    }
+
+    private void figurePng(Context ctx) {
+        Asked asked = Asked.of(ctx, records, CalvesBehind.PARAMETERS);
+        Estimate whole = records.figures()
+                .of(FiguresApi.indicator(records, ctx.pathParam("id")), asked.cohort(), asked.selection());
+        if (asked.selection().by() == null) {
+            throw Problem.parameters(List.of(
+                    new Fault("by", "A figure that is not divided has no picture.", "Add by=pen or another stratum.")));
+        }
+        png(ctx, StrataPicture.of(whole, asked.selection().by(), new Links(asked.parameters())));
+    }
+
+    private void calves(Context ctx) {
+        show(ctx, "calves.jte", CalvesPage.of(Asked.of(ctx, records, Set.of())));
+    }
+
+    private void calf(Context ctx) {
+        Asked asked = Asked.of(ctx, records, Set.of());
+        int row = asked.cohort().rowOf(ctx.pathParam("key"));
+        if (row < 0) {
+            throw Problem.notFound("No animal has the key " + ctx.pathParam("key") + ".");
+        }
+        Life life = asked.cohort().lives().get(row);
+        show(ctx, "calf.jte", CalfPage.of(asked, life));
+    }
+
+    private void records(Context ctx) {
+        show(ctx, "records.jte", RecordsPage.of(Asked.of(ctx, records, Set.of())));
+    }
+
+    private static void png(Context ctx, Picture picture) {
+        int height = XChartPainter.naturalHeight(picture, PNG_WIDTH);
+        ctx.contentType("image/png").result(new XChartPainter(PNG_WIDTH, height, 2).paint(picture));
     }
 
     static void problem(Context ctx, Problem problem) {
-        ctx.result(problem.title() + "\n" + problem.getMessage());
+        show(
+                ctx,
+                "error.jte",
+                new ErrorPage(problem.status(), problem.title(), problem.getMessage(), problem.faults()));
+    }
+
+    private static void show(Context ctx, String template, Object page) {
+        StringOutput html = new StringOutput();
+        TEMPLATES.render(template, page, html);
+        ctx.header(
+                "Content-Security-Policy",
+                "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:");
+        ctx.html(html.toString());
     }
 }

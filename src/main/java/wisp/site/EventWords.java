@@ -1,0 +1,70 @@
+package wisp.site;
+
+import java.util.Map;
+import java.util.stream.Collectors;
+import wisp.history.LifeEvent;
+import wisp.indicator.EventFields;
+
+/** An event in the stock person's words. */
+final class EventWords {
+    private static final Map<String, String> NAMES = Map.ofEntries(
+            Map.entry("cleanliness-scored", "cleanliness scored"),
+            Map.entry("navel-treated", "navel treated"),
+            Map.entry("navel-checked", "navel looked at"),
+            Map.entry("colostrum-fed", "colostrum"),
+            Map.entry("blood-tested", "blood tested"),
+            Map.entry("tag-fitted", "tag fitted"),
+            Map.entry("tissue-sampled", "tissue sample taken"),
+            Map.entry("sample-sent", "sample sent"),
+            Map.entry("sample-result", "sample result"),
+            Map.entry("illness-found", "illness found"));
+
+    /** Fields whose unit is better read behind the value. */
+    private static final Map<String, String> UNITS = Map.of(
+            "weight_kg", "kg",
+            "volume_l", "l",
+            "concentration_percent", "%",
+            "brix_percent", "% Brix",
+            "serum_brix_percent", "% serum Brix",
+            "serum_protein_g_dl", "g/dl serum protein",
+            "igg_g_l", "g/l IgG",
+            "temperature_c", "°C");
+
+    private EventWords() {}
+
+    /** What happened, such as {@code navel treated}. */
+    static String of(LifeEvent event) {
+        String name = event.type().wireName();
+        if (name.equals("birth")) {
+            return Boolean.FALSE.equals(EventFields.of(event.data()).get("alive")) ? "born dead" : "born";
+        }
+        return NAMES.getOrDefault(name, name);
+    }
+
+    /** Its details, such as {@code iodine tincture, 10 %, dip}. */
+    static String details(LifeEvent event) {
+        return EventFields.of(event.data()).entrySet().stream()
+                .filter(field -> !field.getKey().equals("alive"))
+                .map(field -> field(field.getKey(), field.getValue()))
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String field(String name, Object value) {
+        String text = value instanceof Double number && number == Math.rint(number)
+                ? Long.toString(number.longValue())
+                : value.toString();
+        if (UNITS.containsKey(name)) {
+            return text + " " + UNITS.get(name);
+        }
+        String words = name.replace('_', ' ');
+        if (value instanceof Boolean yes) {
+            return yes ? words : "no " + words;
+        }
+        boolean bare = value instanceof String
+                && !name.equals("dam")
+                && !name.equals("sire")
+                && !name.equals("batch")
+                && !name.equals("given_by");
+        return bare ? text : words + " " + text;
+    }
+}

@@ -1,0 +1,107 @@
+package wisp.site;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import tech.tablesaw.api.StringColumn;
+import wisp.cohort.Cohort;
+import wisp.indicator.Selection;
+import wisp.indicator.Stratum;
+
+/**
+ * What stands round every page: its name, the way to the other pages, and the filters in use.
+ *
+ * @param title the page's name
+ * @param path its address without parameters; the filters send back to it
+ * @param links addresses that keep the filters
+ * @param parameters the filters in use, as written
+ * @param season the season that is shown
+ * @param seasons those that there are
+ * @param pens the calving pens that there are
+ * @param breeds the breeds that there are
+ * @param followedTo the day on which follow-up ends, in words
+ * @param farm the farm's name, and what is taken for granted where it was never described
+ * @param sequence the newest event that is taken into account
+ * @param kept parameters beside the filters that the form must send along
+ */
+public record Frame(
+        String title,
+        String path,
+        Links links,
+        Map<String, String> parameters,
+        String season,
+        List<String> seasons,
+        List<String> pens,
+        List<String> breeds,
+        String followedTo,
+        String farm,
+        long sequence,
+        Map<String, String> kept) {
+
+    static Frame of(Asked asked, String title, String path, Map<String, String> kept) {
+        Cohort cohort = asked.cohort();
+        boolean described = cohort.farm().latest().described();
+        String name = cohort.farm().latest().name();
+        String farm = described
+                ? name
+                : "This farm is not described yet: clocks of London and the limits of England are taken for granted.";
+        return new Frame(
+                title,
+                path,
+                new Links(asked.parameters()),
+                asked.parameters(),
+                asked.season(),
+                cohort.seasonsWithCalves(),
+                words(cohort.table().stringColumn("pen")),
+                words(cohort.table().stringColumn("breed")),
+                Shown.day(cohort.cut(), cohort.farm().latest().zone()),
+                farm,
+                cohort.sequence(),
+                kept);
+    }
+
+    /** The value of a filter, empty where it is not in use. */
+    public String filter(String name) {
+        return parameters.getOrDefault(name, "");
+    }
+
+    /** The day of the "as of" filter for its field, empty where it is not in use. */
+    public String asOfDay() {
+        String text = filter("as-of");
+        return text.length() >= 10 ? text.substring(0, 10) : "";
+    }
+
+    /** The season in words. */
+    public String seasonWords() {
+        return season.equals(Selection.ALL) ? "all seasons" : season;
+    }
+
+    /** How many filters beside the season are in use. */
+    public int filtersInUse() {
+        return (int) parameters.keySet().stream()
+                .filter(name -> !name.equals("season"))
+                .count();
+    }
+
+    /** What figures can be divided by. */
+    public List<Stratum> strata() {
+        return Stream.of(Stratum.values()).toList();
+    }
+
+    /** Address of a page with the filters kept. */
+    public String to(String other) {
+        return links.to(other);
+    }
+
+    /** Whether this page, or one below it, is the one at the address. */
+    public boolean at(String address) {
+        return path.equals(address) || (!address.equals("/") && path.startsWith(address + "/"));
+    }
+
+    private static List<String> words(StringColumn column) {
+        TreeSet<String> words = new TreeSet<>(column.unique().asList());
+        words.remove("");
+        return List.copyOf(words);
+    }
+}

@@ -1,0 +1,102 @@
+package wisp.site;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import wisp.indicator.Estimate;
+import wisp.indicator.Measure;
+import wisp.indicator.Target;
+import wisp.statistics.Interval;
+
+/** Numbers and times as people read them: no more digits than the data carry. */
+final class Shown {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter MINUTE = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
+
+    private Shown() {}
+
+    /** The estimate's value with its unit, or a dash. */
+    static String value(Estimate estimate) {
+        return estimate.interval() == null
+                ? "–"
+                : number(estimate, estimate.interval().value()) + unit(estimate);
+    }
+
+    /** Its 95 % interval, such as {@code 3.6 to 9.9}; empty where it has none. */
+    static String interval(Estimate estimate) {
+        return estimate.interval() == null ? "" : interval(estimate, estimate.interval());
+    }
+
+    private static String interval(Estimate estimate, Interval interval) {
+        return number(estimate, interval.low()) + " to " + number(estimate, interval.high());
+    }
+
+    /** What stands in the denominator, such as {@code 232} or {@code 9,812 days}. */
+    static String denominator(Estimate estimate) {
+        String whole = String.format(Locale.ENGLISH, "%,d", Math.round(estimate.denominator()));
+        return rate(estimate) ? whole + " days" : whole;
+    }
+
+    /** The target, such as {@code below 5 %}; empty where there is none. */
+    static String target(Estimate estimate) {
+        Target target = estimate.indicator().target();
+        if (target == null) {
+            return "";
+        }
+        double value = rate(estimate) ? target.value() : 100 * target.value();
+        String text = value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+        return (target.below() ? "below " : "at least ") + text + unit(estimate);
+    }
+
+    /** How the estimate stands to its target, in words; empty where there is none. */
+    static String standing(Estimate estimate) {
+        if (estimate.standing() == null) {
+            return "";
+        }
+        return switch (estimate.standing()) {
+            case MET -> "met";
+            case MISSED -> "missed";
+            case UNSURE -> "too few to say";
+        };
+    }
+
+    /** The unit behind a value. */
+    static String unit(Estimate estimate) {
+        return rate(estimate) ? "" : " %";
+    }
+
+    static boolean rate(Estimate estimate) {
+        return estimate.indicator().measure() == Measure.RATE;
+    }
+
+    private static String number(Estimate estimate, double value) {
+        if (rate(estimate)) {
+            return decimals(value, value < 10 ? 2 : 1);
+        }
+        return decimals(100 * value, estimate.denominator() < 100 ? 0 : 1);
+    }
+
+    static String decimals(double value, int places) {
+        return Double.isInfinite(value) ? "∞" : String.format(Locale.ROOT, "%." + places + "f", value);
+    }
+
+    static String day(Instant time, ZoneId zone) {
+        return DAY.format(time.atZone(zone));
+    }
+
+    /** Date and time of day, or the date alone where the hour is not known. */
+    static String moment(Instant time, boolean timeKnown, ZoneId zone) {
+        return (timeKnown ? MINUTE : DAY).format(time.atZone(zone));
+    }
+
+    /** An age in the unit that fits it. */
+    static String age(Duration age) {
+        long minutes = age.toMinutes();
+        if (minutes < 120) {
+            return minutes + " min";
+        }
+        return age.toHours() < 48 ? age.toHours() + " h" : age.toDays() + " d";
+    }
+}
