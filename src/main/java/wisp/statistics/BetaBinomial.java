@@ -18,7 +18,7 @@ import org.apache.commons.statistics.distribution.BetaDistribution;
  *
  * <p>which is smooth down to θ = 0, the plain binomial. The intra-class correlation is ρ = 1/(α+β+1). Given the data a
  * group's risk is Beta(α+x, β+n-x); α and β are taken as known, so the intervals leave out their uncertainty and are
- * too narrow when groups are few (Carlin &amp; Louis, Bayes and Empirical Bayes Methods, 2nd ed. 2000, section 3.5):
+ * too narrow when groups are few (Carlin &amp; Louis, Bayes and Empirical Bayes Methods, 2nd ed. 2000, ch. 3):
  * with twenty groups of 15 to 54 at ρ = 0.05 a 95 % interval held some 90 % of the true risks.
  *
  * <p>Where the groups differ no more than chance the maximum is at ρ = 0: then {@link #boundary} is true, α and β are

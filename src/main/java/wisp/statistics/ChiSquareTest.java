@@ -5,7 +5,7 @@ import java.util.SplittableRandom;
 
 /**
  * Pearson's chi-square test of a table of counts, rows against columns: Pearson (1900) Phil Mag 50:157; Agresti,
- * Categorical Data Analysis, 2nd ed. 2002, section 3.2.
+ * Categorical Data Analysis, 2nd ed. 2002, ch. 3.
  *
  * <p>Where expected counts are small (Cochran 1954 Biometrics 10:417: some below 1, or a fifth of them below 5) the
  * chi-square distribution is a poor guide; {@link #simulated} then holds the margins fixed and needs no such rule.

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The exponentially weighted moving average chart: Roberts (1959) Technometrics 1:239; Montgomery 2009, section 9.2.
+ * The exponentially weighted moving average chart: Roberts (1959) Technometrics 1:239; Montgomery 2009, ch. 9.
  * From z₀ = target, zₜ = λxₜ + (1-λ)zₜ₋₁, with exact limits L√vₜ about the target, vₜ = λ²σₜ² + (1-λ)²vₜ₋₁. With one
- * standard error throughout that is Montgomery's σ²λ/(2-λ) (1 - (1-λ)²ᵗ), eq. 9.25 and 9.26.
+ * standard error throughout that is Montgomery's σ²λ/(2-λ) (1 - (1-λ)²ᵗ).
  */
 public final class Ewma {
 

@@ -10,7 +10,7 @@ import org.apache.commons.math3.util.CombinatoricsUtils;
  * <p>The two-sided value adds the probabilities of all tables that are not more probable than the observed one (as R's
  * {@code fisher.test}, with its allowance of 1e-7 for ties); twice the smaller tail is another convention and can be
  * larger. Mid-p counts the observed table half (Lancaster 1961 J Am Stat Assoc 56:223); the two-sided mid-p is twice
- * the smaller mid-p tail (Rothman &amp; Greenland 1998, p. 223; as epitools' {@code ormidp.test}).
+ * the smaller mid-p tail (Rothman &amp; Greenland 1998; as epitools' {@code ormidp.test}).
  *
  * <p>A table with an empty margin has one possible arrangement and tests nothing: it is refused, where R answers p = 1.
  */

@@ -20,7 +20,7 @@ public final class MantelHaenszel {
     public enum DifferenceVariance {
         /** Sato (1989) Biometrics 45:1323: holds for many sparse strata and for few large ones. */
         SATO("Mantel-Haenszel, Sato variance"),
-        /** Greenland &amp; Robins (1985) Biometrics 41:55, eq. 9: for few large strata. */
+        /** Greenland &amp; Robins (1985) Biometrics 41:55: for few large strata. */
         GREENLAND_ROBINS("Mantel-Haenszel, Greenland-Robins variance");
 
         private final String label;
@@ -38,7 +38,7 @@ public final class MantelHaenszel {
     private MantelHaenszel() {}
 
     /**
-     * The pooled risk ratio, log interval by Greenland &amp; Robins (1985) Biometrics 41:55, eq. 13.
+     * The pooled risk ratio, log interval by Greenland &amp; Robins (1985) Biometrics 41:55.
      *
      * @throws CannotEstimate if there is no stratum, one is empty, no stratum has both groups, or all cases are on one
      *     side
@@ -63,7 +63,7 @@ public final class MantelHaenszel {
     }
 
     /**
-     * The pooled odds ratio, log interval by Robins, Breslow &amp; Greenland (1986) Biometrics 42:311, eq. 1.
+     * The pooled odds ratio, log interval by Robins, Breslow &amp; Greenland (1986) Biometrics 42:311.
      *
      * @throws CannotEstimate if there is no stratum, one is empty, no stratum is informative, or the ratio is 0 or
      *     infinite ({@link #exactOddsRatio} then exists)

@@ -1,6 +1,7 @@
 package wisp.statistics;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -15,6 +16,8 @@ import java.util.function.DoubleUnaryOperator;
 public record PosteriorRanks(List<Double> probabilityLargest, List<Double> expectedRank) {
 
     private static final int POINTS_MAX = 40_000;
+
+    private static final double EXACT = 1e-6;
 
     /**
      * One group's posterior on a scale that runs over all numbers.
@@ -35,6 +38,8 @@ public record PosteriorRanks(List<Double> probabilityLargest, List<Double> expec
     /**
      * Integrates over one common grid of equal steps. On a scale where densities are smooth and vanish at both ends the
      * trapezium rule errs less than any power of the step, so a third of the smallest deviation is ample.
+     *
+     * @throws CannotEstimate if the sizes are so far apart that the grid would be too coarse
      */
     static PosteriorRanks integrate(List<Posterior> posteriors) {
         double low = Double.POSITIVE_INFINITY;
@@ -52,6 +57,13 @@ public record PosteriorRanks(List<Double> probabilityLargest, List<Double> expec
         double[] above = new double[groups];
         for (int point = 0; point < points; point++) {
             addPoint(posteriors, low + point * width, width, largest, above);
+        }
+        double chances = Arrays.stream(largest).sum();
+        if (!(Math.abs(chances - 1) < EXACT)) {
+            throw new CannotEstimate(
+                    "The ranks of the groups",
+                    "their sizes differ so much that the integration is not exact (the chances add up to " + chances
+                            + ")");
         }
         List<Double> probabilities = new ArrayList<>(groups);
         List<Double> ranks = new ArrayList<>(groups);

@@ -2,7 +2,7 @@ package wisp.statistics;
 
 /**
  * The difference of two Poisson rates, exposed less unexposed, with the Wald interval, variance x1/t1² + x0/t0²
- * (Rothman &amp; Greenland, Modern Epidemiology, 2nd ed. 1998, eq. 14-10). It rests on the normal distribution and
+ * (Rothman &amp; Greenland, Modern Epidemiology, 2nd ed. 1998, ch. 14). It rests on the normal distribution and
  * wants some five events a group; a group without events adds nothing to its variance, so the interval is then too
  * narrow.
  */

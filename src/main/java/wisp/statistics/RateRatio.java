@@ -5,7 +5,7 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 /**
  * The ratio of two Poisson rates, exposed (x1 events in t1) over unexposed (x0 in t0). Given all events, those of the
  * exposed are binomial with probability π = θ t1 / (θ t1 + t0), so an interval for π becomes one for the ratio θ:
- * Rothman &amp; Greenland, Modern Epidemiology, 2nd ed. 1998, ch. 14; Armitage, Berry &amp; Matthews 2002, section 5.2.
+ * Rothman &amp; Greenland, Modern Epidemiology, 2nd ed. 1998, ch. 14; Armitage, Berry &amp; Matthews 2002.
  *
  * <p>No event in the exposed: ratio and lower limit 0. No event in the unexposed: ratio and upper limit {@link
  * Double#POSITIVE_INFINITY}; the other limit is finite. No event at all: refused. The log interval needs events in
@@ -21,7 +21,7 @@ public final class RateRatio {
         EXACT_CONDITIONAL("exact conditional"),
         /** Mid-p limits of the binomial share, median-unbiased value; as epitools' {@code rateratio.midp}. */
         MID_P_EXACT("mid-p exact conditional"),
-        /** Normal on the log scale, variance 1/x1 + 1/x0: Rothman &amp; Greenland, eq. 14-14. */
+        /** Normal on the log scale, variance 1/x1 + 1/x0: Rothman &amp; Greenland, ch. 14. */
         WALD_LOG("Wald log");
 
         private final String label;
@@ -75,6 +75,22 @@ public final class RateRatio {
         requireEvents(exposedEvents, exposedTime, unexposedEvents, unexposedTime);
         return BinomialTest.twoSided(
                 exposedEvents, exposedEvents + unexposedEvents, exposedTime / (exposedTime + unexposedTime));
+    }
+
+    /**
+     * Two-sided mid-p of equal rates: twice the smaller tail of the conditional binomial, the observed split counted half
+     * (as epitools' {@code rateratio.midp}).
+     *
+     * @throws CannotEstimate as {@link #of}
+     */
+    public static double midPValue(int exposedEvents, double exposedTime, int unexposedEvents, double unexposedTime) {
+        requireEvents(exposedEvents, exposedTime, unexposedEvents, unexposedTime);
+        BinomialDistribution split = BinomialDistribution.of(
+                Math.addExact(exposedEvents, unexposedEvents), exposedTime / (exposedTime + unexposedTime));
+        double half = split.probability(exposedEvents) / 2;
+        double above = split.survivalProbability(exposedEvents) + half;
+        double below = split.cumulativeProbability(exposedEvents) - half;
+        return Math.min(1, 2 * Math.min(above, below));
     }
 
     private static void requireEvents(int x1, double t1, int x0, double t0) {

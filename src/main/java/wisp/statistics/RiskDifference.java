@@ -2,7 +2,7 @@ package wisp.statistics;
 
 /**
  * The difference of two risks with the plain Wald interval, variance p1(1-p1)/n1 + p0(1-p0)/n0 (Rothman &amp; Greenland
- * 1998, eq. 14-28). It covers poorly in small groups and is degenerate with risks of 0 or 1;
+ * 1998, ch. 14). It covers poorly in small groups and is degenerate with risks of 0 or 1;
  * {@link NewcombeDifference} is the one to report, this one is there to compare with other software.
  */
 public final class RiskDifference {

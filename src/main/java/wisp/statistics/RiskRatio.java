@@ -28,7 +28,7 @@ public final class RiskRatio {
         /** Score test turned round: Koopman (1984) Biometrics 40:513. */
         KOOPMAN_SCORE("Koopman score"),
         /**
-         * Score with the variance times N/(N-1): Miettinen &amp; Nurminen (1985) Stat Med 4:213, eq. 10. What
+         * Score with the variance times N/(N-1): Miettinen &amp; Nurminen (1985) Stat Med 4:213. What
          * statsmodels calls "score" with correction; slightly wider than Koopman's.
          */
         MIETTINEN_NURMINEN_SCORE("Miettinen-Nurminen score");

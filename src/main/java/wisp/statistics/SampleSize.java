@@ -4,10 +4,10 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * How many to observe. Sizes come out as fractions, to be rounded up by whoever reports them; a design effect, 1 + (m -
- * 1)ρ for clusters of m with intra-class correlation ρ (Kish 1965, section 5.4), multiplies them.
+ * 1)ρ for clusters of m with intra-class correlation ρ (Kish 1965, Survey Sampling), multiplies them.
  *
  * <p>Two risks, equal groups, two-sided level α, without continuity correction (Fleiss, Statistical Methods for Rates
- * and Proportions, 2nd ed. 1981, eq. 3.14; as R's {@code power.prop.test} and epiR's {@code epi.sscohortc}), with p
+ * and Proportions, 2nd ed. 1981, ch. 3; as R's {@code power.prop.test} and epiR's {@code epi.sscohortc}), with p
  * the mean of the two:
  *
  * <pre>n = (z(1-α/2) √(2p(1-p)) + z(power) √(p1(1-p1) + p0(1-p0)))² / (p1 - p0)²</pre>
@@ -67,7 +67,7 @@ public final class SampleSize {
 
     /**
      * How many to observe so that a risk is known within a margin, z² p(1-p)/d² (Lwanga &amp; Lemeshow, Sample Size
-     * Determination in Health Studies, WHO 1991, section 1; as epiR's {@code epi.sssimpleestb}, absolute error).
+     * Determination in Health Studies, WHO 1991; as epiR's {@code epi.sssimpleestb}, absolute error).
      *
      * @param risk expected risk, strictly between 0 and 1; 0.5 asks for the most
      * @param margin d, half the width of the interval, strictly between 0 and 1

@@ -6,7 +6,7 @@ import java.util.stream.IntStream;
 
 /**
  * Shewhart's control charts of proportions (p) and of rates (u): Montgomery, Introduction to Statistical Quality
- * Control, 6th ed. 2009, eq. 7.8 and section 7.3.2. Each point has limits of its own size of sample, {@code width}
+ * Control, 6th ed. 2009, ch. 7. Each point has limits of its own size of sample, {@code width}
  * standard errors about the centre, cut off at 0 (and at 1 for a proportion). With few cases the normal limits are
  * poor; a {@link FunnelLimits} or a CUSUM is then the better choice.
  */

@@ -22,7 +22,7 @@ public final class Standardisation {
 
     /** How the interval of the standardised ratio is made. */
     public enum RatioMethod {
-        /** Garwood's limits of the observed count over the expected: Breslow &amp; Day 1987, vol. II, section 2.3. */
+        /** Garwood's limits of the observed count over the expected: Breslow &amp; Day 1987, vol. II, ch. 2. */
         GARWOOD_EXACT("observed over expected, Garwood exact"),
         /** Normal on the log scale, variance 1/observed; as epitools' {@code ageadjust.indirect}. */
         WALD_LOG("observed over expected, Wald log");

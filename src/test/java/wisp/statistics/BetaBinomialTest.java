@@ -237,7 +237,7 @@ class BetaBinomialTest {
         return BetaBinomial.fit(CBPP.integers("input/data/incidence"), CBPP.integers("input/data/size"));
     }
 
-    // Carlin & Louis 2000, section 3.5: intervals that take alpha and beta as known fall short of their level. The same
+    // Carlin & Louis 2000, ch. 3: intervals that take alpha and beta as known fall short of their level. The same
     // design in SciPy 1.17.1: 0.903 of 5,940 true risks held, and 0.953 where alpha and beta are the true ones.
     @Test
     void theShrunkenIntervalsHoldAboutNineTenthsOfTrueRisksInTwentyGroups() {

@@ -69,7 +69,6 @@ class NewcombeDifferenceTest {
         }
     }
 
-    // Newcombe 1998 reports a mean coverage of 0.952 for method 10 over unequal small groups.
     @Test
     void theCoverageIsNearNominalForGroupsOfTenAndFifteen() {
         double sum = 0;

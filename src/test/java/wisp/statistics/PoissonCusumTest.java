@@ -41,7 +41,7 @@ class PoissonCusumTest {
         }
     }
 
-    // Lucas 1985 Technometrics 27:129, eq. 2: k = (m1 - m0)/(log m1 - log m0); between 1 and e that is e - 1.
+    // Lucas 1985 Technometrics 27:129: k = (m1 - m0)/(log m1 - log m0); between 1 and e that is e - 1.
     @Test
     void lucasReferenceValueLiesBetweenTheMeans() {
         assertEquals(Math.E - 1, PoissonCusum.referenceValue(1, Math.E), 1e-12);

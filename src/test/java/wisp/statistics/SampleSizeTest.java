@@ -52,7 +52,8 @@ class SampleSizeTest {
                 "size");
     }
 
-    // Thrusfield, Veterinary Epidemiology, 3rd ed. 2005, table 13.2: 95 %, expected prevalence 50 %, precision 5 %:
+    // Thrusfield, Veterinary Epidemiology, 3rd ed. 2005, sample sizes for prevalence: 95 %, expected prevalence 50 %,
+    // precision 5 %:
     // 384;
     // precision 10 %: 96; expected prevalence 30 %, precision 5 %: 323.
     @Test

@@ -54,7 +54,7 @@ class StandardisationTest {
         assertEquals(18.390 / 8, ratio.high(), 0.0006 / 8);
     }
 
-    // Fay & Feuer 1997, section 2: with a single stratum the gamma interval is the exact Poisson interval.
+    // Fay & Feuer 1997: with a single stratum the gamma interval is the exact Poisson interval.
     @Test
     void oneStratumIsGarwoodsInterval() {
         for (int events : new int[] {0, 1, 7, 120}) {
@@ -126,7 +126,7 @@ class StandardisationTest {
         assertThrows(CannotEstimate.class, () -> Standardisation.expected(time, events, new double[] {0, 1}));
     }
 
-    // Fay & Feuer 1997, section 4: the gamma interval kept its level in all their simulations; here two strata,
+    // Fay & Feuer 1997 made the gamma interval to keep its level whatever the weights; here two strata,
     // exactly.
     @Test
     void theDirectIntervalKeepsItsLevelInSmallStrata() {

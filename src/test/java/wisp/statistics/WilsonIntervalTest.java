@@ -101,7 +101,7 @@ class WilsonIntervalTest {
     }
 
     // Agresti & Coull 1998 Am Stat 52:119: mean coverage of the score interval is close to nominal at every n,
-    // with a dip to 0.832 beside p = 0.018 for n = 10 (p near 1/(5.6 n)).
+    // and dips beside 0 and 1.
     @Test
     void theCoverageIsNearNominalOnAverageEvenForTen() {
         for (int n : new int[] {5, 10, 20, 50}) {
