@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
 import wisp.event.Birth;
+import wisp.history.LifeEvent;
 
 /** Decides whether a calf enters a figure's population at all. */
 final class Entry {
@@ -32,11 +33,22 @@ final class Entry {
                     followed.row(), BIRTH_TIME_UNKNOWN, followed.life().born()));
         }
         Age presentAt = population.presentAt();
-        return presentAt == null ? Optional.empty() : notPresent(followed, presentAt.exact(), presentAt.text());
+        if (presentAt == null || followed.cutAt(presentAt.exact())) {
+            return Optional.empty();
+        }
+        return notPresent(indicator, followed, presentAt);
     }
 
     /** A calf is present past an age when its follow-up goes on after it. */
-    static Optional<Verdict> notPresent(FollowedLife followed, Duration age, String text) {
+    static Optional<Verdict> notPresent(Indicator indicator, FollowedLife followed, Age present) {
+        Duration age = present.exact();
+        String text = present.text();
+        if (indicator.needsHours() && followed.end() != FollowedLife.End.CUT) {
+            LifeEvent exit = followed.life().exit().event();
+            if (followed.straddles(exit, age)) {
+                return Optional.of(Verdict.excluded(followed.row(), EVENT_TIME_UNKNOWN, exit));
+            }
+        }
         if (followed.endAge().compareTo(age) > 0) {
             return Optional.empty();
         }

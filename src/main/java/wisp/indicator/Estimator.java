@@ -42,7 +42,9 @@ final class Estimator {
             try {
                 interval = interval(indicator, atRisk, numerator, denominator);
             } catch (CannotEstimate cannot) {
-                why = cannot.getMessage();
+                why = indicator.rule() instanceof Rule.Risk risk
+                        ? "No calf has been followed to " + risk.window().end().text() + " of age yet."
+                        : cannot.getMessage();
             }
         } else {
             why = nobody(verdicts, pending, rate);

@@ -3,6 +3,8 @@ package wisp.indicator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import wisp.cohort.Cohort;
 
 /** Works figures out: one indicator over the calves that are asked for, whole, by stratum and beside the last season. */
@@ -17,12 +19,21 @@ public final class Figures {
     /** One figure. */
     public Estimate of(Indicator indicator, Cohort cohort, Selection selection) {
         Estimate whole = plain(indicator, cohort, selection);
-        String last = lastSeason(cohort, whole.season());
-        Comparison comparison = last == null || selection.from() != null || selection.to() != null
-                ? null
-                : Comparing.withSeason(whole, plain(indicator, cohort, selection.ofSeason(last)));
+        Comparison comparison = withLastSeason(whole, indicator, cohort, selection);
         List<Estimate> strata = selection.by() == null ? List.of() : strata(indicator, cohort, selection, whole);
         return whole.with(strata, comparison);
+    }
+
+    private Comparison withLastSeason(Estimate whole, Indicator indicator, Cohort cohort, Selection selection) {
+        String last = lastSeason(cohort, whole.season());
+        if (last == null || selection.from() != null || selection.to() != null) {
+            return null;
+        }
+        Estimate before = plain(indicator, cohort, selection.ofSeason(last));
+        Set<Integer> rows = before.verdicts().stream().map(Verdict::row).collect(Collectors.toSet());
+        // a year may hold the calves of a named season too; nothing is compared with its own calves
+        boolean apart = whole.verdicts().stream().noneMatch(verdict -> rows.contains(verdict.row()));
+        return apart ? Comparing.withSeason(whole, before) : null;
     }
 
     /** One figure without strata and comparison. */

@@ -2,6 +2,7 @@ package wisp.indicator;
 
 import java.time.Duration;
 import java.time.Instant;
+import wisp.event.EventType;
 import wisp.history.Exit;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
@@ -38,13 +39,27 @@ record FollowedLife(int row, Life life, Instant cut) {
         return life.ageAt(endTime());
     }
 
+    /** Whether the calf was alive and present at the cut, and just this old. */
+    boolean cutAt(Duration age) {
+        return end() == End.CUT && endAge().equals(age);
+    }
+
     boolean bornDead() {
         return life.exit() != null && life.exit().kind() == Exit.Kind.BORN_DEAD;
     }
 
-    /** Exact age at an event. */
+    /** Exact age at an event; one known only by the date of birth happened after the birth, nobody knows how long. */
     Duration ageAt(LifeEvent event) {
-        return life.ageAt(event.time());
+        Duration age = life.ageAt(event.time());
+        boolean afterBirth = !event.timeKnown() && age.isZero() && event.type() != EventType.BIRTH;
+        return afterBirth ? Duration.ofMillis(1) : age;
+    }
+
+    /** Whether an event known only by date could lie before an age or after it. */
+    boolean straddles(LifeEvent event, Duration age) {
+        return !event.timeKnown()
+                && ageAt(event).compareTo(age) <= 0
+                && ageAtEndOfDay(event).compareTo(age) > 0;
     }
 
     /**
@@ -55,8 +70,11 @@ record FollowedLife(int row, Life life, Instant cut) {
         if (event.timeKnown()) {
             return false;
         }
-        Instant dayEnd = life.endOfDay(life.dayOfLife(event.time())).minusMillis(1);
-        return window.holds(ageAt(event)) != window.holds(life.ageAt(dayEnd));
+        return window.holds(ageAt(event)) != window.holds(ageAtEndOfDay(event));
+    }
+
+    private Duration ageAtEndOfDay(LifeEvent event) {
+        return life.ageAt(life.endOfDay(life.dayOfLife(event.time())).minusMillis(1));
     }
 
     static double days(Duration age) {

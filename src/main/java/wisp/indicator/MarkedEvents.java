@@ -6,64 +6,80 @@ import java.util.Set;
 import java.util.TreeMap;
 import wisp.cohort.Cohort;
 import wisp.event.EventType;
+import wisp.event.IllnessFound;
+import wisp.event.Recovered;
+import wisp.event.Treated;
 import wisp.history.Life;
+import wisp.history.LifeEvent;
 import wisp.history.Mark;
 
 /** Counts the marked events of the kinds that a figure would otherwise have used. */
 final class MarkedEvents {
+    private static final Set<EventType> ALWAYS = EnumSet.of(EventType.BIRTH, EventType.DIED, EventType.LEFT);
+
     private MarkedEvents() {}
 
     /** @param everybody true to count also the events of animals without a birth, which belong to no season */
     static Map<String, Integer> of(Indicator indicator, Cohort cohort, int[] rows, boolean everybody) {
-        Set<EventType> used = used(indicator.rule());
         Map<String, Integer> counts = new TreeMap<>();
         for (int row : rows) {
-            count(cohort.lives().get(row), used, counts);
+            count(indicator.rule(), cohort.lives().get(row), counts);
         }
         if (everybody) {
-            cohort.lives().stream().filter(life -> life.born() == null).forEach(life -> count(life, used, counts));
+            cohort.lives().stream()
+                    .filter(life -> life.born() == null)
+                    .forEach(life -> count(indicator.rule(), life, counts));
         }
         return counts;
     }
 
-    private static void count(Life life, Set<EventType> used, Map<String, Integer> counts) {
+    private static void count(Rule rule, Life life, Map<String, Integer> counts) {
         for (Mark mark : life.marks()) {
-            if (used.contains(mark.event().type())) {
+            if (ALWAYS.contains(mark.event().type()) || uses(rule, mark.event())) {
                 counts.merge(mark.kind().word(), 1, Integer::sum);
             }
         }
     }
 
-    private static Set<EventType> used(Rule rule) {
-        Set<EventType> used = EnumSet.of(EventType.BIRTH, EventType.DIED, EventType.LEFT);
+    private static boolean uses(Rule rule, LifeEvent event) {
         if (rule instanceof Rule.Risk risk) {
-            outcome(risk.outcome(), used);
+            return outcome(risk.outcome(), event);
         } else if (rule instanceof Rule.Rate rate) {
-            outcome(rate.outcome(), used);
-        } else if (rule instanceof Rule.CaseFatality) {
-            used.add(EventType.ILLNESS_FOUND);
+            return outcome(rate.outcome(), event);
+        } else if (rule instanceof Rule.CaseFatality fatality) {
+            return names(fatality.condition(), event);
         } else if (rule instanceof Rule.DoneByLimit done) {
-            used.add(
-                    done.done() instanceof Rule.FirstEvent first ? first.event().type() : EventType.TAG_FITTED);
+            return done.done() instanceof Rule.FirstEvent first
+                    ? first.event().matches(event)
+                    : event.type() == EventType.TAG_FITTED;
         } else if (rule instanceof Rule.DoneAtEnd atEnd) {
-            used.add(atEnd.event().type());
+            return atEnd.event().matches(event);
         } else if (rule instanceof Rule.CastratedLawfully) {
-            used.add(EventType.CASTRATED);
+            return event.type() == EventType.CASTRATED;
         } else if (rule instanceof Rule.Feature feature) {
-            used.add(feature.record().type());
+            return feature.record().matches(event);
         } else if (rule instanceof Rule.AmountByAge amount) {
-            used.add(amount.record().type());
+            return amount.record().matches(event);
         }
-        return used;
+        throw new IllegalStateException("a rule of no known kind: " + rule);
     }
 
-    private static void outcome(Outcome outcome, Set<EventType> used) {
-        if (outcome instanceof Outcome.Illness) {
-            used.add(EventType.ILLNESS_FOUND);
-            used.add(EventType.RECOVERED);
-            used.add(EventType.TREATED);
-        } else if (outcome instanceof Outcome.Happening happening) {
-            happening.anyOf().forEach(match -> used.add(match.type()));
+    private static boolean outcome(Outcome outcome, LifeEvent event) {
+        if (outcome instanceof Outcome.Illness illness) {
+            return names(illness.condition(), event);
         }
+        return outcome instanceof Outcome.Happening happening
+                && happening.anyOf().stream().anyMatch(match -> match.matches(event));
+    }
+
+    /** Whether an event opens, keeps open or closes an episode of a condition. */
+    private static boolean names(String condition, LifeEvent event) {
+        if (event.data() instanceof IllnessFound found) {
+            return condition.equals(found.condition());
+        } else if (event.data() instanceof Treated treated) {
+            return condition.equals(treated.condition());
+        }
+        return event.data() instanceof Recovered recovered
+                && (recovered.condition() == null || condition.equals(recovered.condition()));
     }
 }

@@ -12,11 +12,10 @@ import wisp.history.LifeEvent;
 final class RateVerdict {
     private RateVerdict() {}
 
-    static Verdict of(Rule.Rate rate, FollowedLife followed) {
+    static Verdict of(Indicator indicator, Rule.Rate rate, FollowedLife followed) {
         Window window = rate.window();
         Duration start = window.start().exact();
-        Optional<Verdict> absent =
-                Entry.notPresent(followed, start, window.start().text());
+        Optional<Verdict> absent = Entry.notPresent(indicator, followed, window.start());
         if (absent.isPresent()) {
             return absent.get();
         }

@@ -12,31 +12,24 @@ final class RiskVerdict {
     private RiskVerdict() {}
 
     static Verdict of(Indicator indicator, Rule.Risk risk, FollowedLife followed) {
-        int row = followed.row();
         Window window = risk.window();
         Duration start = window.start().exact();
         if (window.open() || !start.isZero()) {
-            Optional<Verdict> absent =
-                    Entry.notPresent(followed, start, window.start().text());
+            Optional<Verdict> absent = Entry.notPresent(indicator, followed, window.start());
             if (absent.isPresent()) {
                 return absent.get();
             }
         }
-        List<LifeEvent> outcomes = outcomes(risk.outcome(), followed);
-        if (outcomes.stream().anyMatch(event -> before(window, followed.ageAt(event)))) {
-            return Verdict.outside(row, "a case already at " + window.start().text());
-        }
-        if (indicator.needsHours()) {
-            Optional<LifeEvent> unclear =
-                    outcomes.stream().filter(e -> followed.ambiguous(e, window)).findFirst();
-            if (unclear.isPresent()) {
-                return Verdict.excluded(row, Entry.EVENT_TIME_UNKNOWN, unclear.get());
+        for (LifeEvent event : outcomes(risk.outcome(), followed)) {
+            Duration age = followed.ageAt(event);
+            if (indicator.needsHours() && followed.ambiguous(event, window)) {
+                return Verdict.excluded(followed.row(), Entry.EVENT_TIME_UNKNOWN, event);
+            } else if (before(window, age)) {
+                return Verdict.outside(
+                        followed.row(), "a case already at " + window.start().text());
+            } else if (window.holds(age)) {
+                return ended(followed, start, age, Verdict.Ending.OUTCOME, event);
             }
-        }
-        Optional<LifeEvent> first =
-                outcomes.stream().filter(e -> window.holds(followed.ageAt(e))).findFirst();
-        if (first.isPresent()) {
-            return ended(followed, start, followed.ageAt(first.get()), Verdict.Ending.OUTCOME, first.get());
         }
         return withoutOutcome(risk, followed);
     }

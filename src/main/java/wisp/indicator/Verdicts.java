@@ -34,7 +34,7 @@ public final class Verdicts {
         if (rule instanceof Rule.Risk risk) {
             return List.of(RiskVerdict.of(indicator, risk, followed));
         } else if (rule instanceof Rule.Rate rate) {
-            return List.of(RateVerdict.of(rate, followed));
+            return List.of(RateVerdict.of(indicator, rate, followed));
         } else if (rule instanceof Rule.CaseFatality fatality) {
             return ProportionVerdict.caseFatality(fatality, followed);
         } else if (rule instanceof Rule.Feature feature) {

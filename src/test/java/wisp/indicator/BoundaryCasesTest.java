@@ -74,8 +74,8 @@ class BoundaryCasesTest {
     }
 
     @Test
-    void theFolderOfCasesIsFound() throws IOException {
-        assertTrue(cases().count() >= 30);
+    void thereAreAtLeastSixtyCases() throws IOException {
+        assertTrue(cases().count() >= 60);
     }
 
     private static Herd herd(Selection selection) {
