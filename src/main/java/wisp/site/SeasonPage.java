@@ -1,6 +1,8 @@
 package wisp.site;
 
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +19,7 @@ import wisp.records.Records;
  * The season at a glance.
  *
  * @param sentence the season in plain words
+ * @param before the season that figures are compared with, empty where there is none
  * @param picture SVG of its main risks beside last season's
  * @param pictureHref the same as PNG
  * @param groups the figures in groups
@@ -26,6 +29,7 @@ import wisp.records.Records;
 public record SeasonPage(
         Frame frame,
         String sentence,
+        String before,
         String picture,
         String pictureHref,
         List<Group> groups,
@@ -70,6 +74,7 @@ public record SeasonPage(
         return new SeasonPage(
                 frame,
                 SeasonSentence.of(asked.season(), calves, estimates.get(STILLBIRTH), estimates.get(DEATHS)),
+                before(estimates),
                 SvgPainter.figure(picture),
                 frame.to("/season.png"),
                 List.copyOf(groups.values()),
@@ -77,16 +82,32 @@ public record SeasonPage(
                 RecordsPage.marks(asked.cohort()).size());
     }
 
+    private static String before(Map<String, Estimate> estimates) {
+        return estimates.values().stream()
+                .filter(estimate -> estimate.comparison() != null)
+                .map(estimate -> estimate.comparison().with())
+                .findFirst()
+                .orElse("");
+    }
+
     /** Every figure of the selection, undivided, by its id. */
     static Map<String, Estimate> estimates(Records records, Asked asked) {
         Map<String, Estimate> estimates = new LinkedHashMap<>();
-        for (Indicator indicator : records.definitions().indicators()) {
+        List<Indicator> indicators = new ArrayList<>(records.definitions().indicators());
+        indicators.sort(Comparator.comparing(SeasonPage::lifeOrder));
+        for (Indicator indicator : indicators) {
             estimates.put(
                     indicator.id(),
                     records.figures()
                             .of(indicator, asked.cohort(), asked.selection().by(null)));
         }
         return estimates;
+    }
+
+    /** Risks of death first, by the age at which their windows end; the rest as they were read. */
+    private static Duration lifeOrder(Indicator indicator) {
+        boolean death = indicator.rule() instanceof Rule.Risk risk && risk.outcome() instanceof Outcome.Death;
+        return death ? ((Rule.Risk) indicator.rule()).window().end().exact() : Duration.ofDays(Integer.MAX_VALUE);
     }
 
     private static String groupOf(Indicator indicator) {

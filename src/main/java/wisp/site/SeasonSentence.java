@@ -41,7 +41,7 @@ final class SeasonSentence {
             return "";
         }
         return Shown.value(estimate) + " " + what + " (" + estimate.numerator() + " of " + Shown.denominator(estimate)
-                + "; by chance alone it could be " + Shown.interval(estimate) + " %)";
+                + "; allowing for chance " + Shown.interval(estimate) + " %)";
     }
 
     private static String compared(Estimate stillbirth, Estimate deaths) {
