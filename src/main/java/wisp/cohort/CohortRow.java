@@ -18,7 +18,7 @@ import wisp.history.LifeEvent;
  * @param bornAt time of birth
  * @param week ISO week of birth, such as 2026-W09
  * @param navelDelayMinutes minutes from birth to the first navel treatment within 24 h
- * @param cleanlinessScore of the first scoring at age 12 h or less
+ * @param cleanlinessScore of the first scoring at age 12 h or less, the hours of birth and scoring being known
  * @param cleanlinessPen the pen of that scoring, else of birth
  * @param exit died, left or born-dead
  */

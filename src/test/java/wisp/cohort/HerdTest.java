@@ -176,6 +176,18 @@ class HerdTest {
     }
 
     @Test
+    void asOfATimeWhatHappensLaterIsNotKnownThoughAPhonesClockRecordedItBefore() {
+        events.recordedAt("2026-03-02 08:59");
+        calf("A").at("2026-03-02 09:00", "weighed", "weight_kg: 40");
+        Herd before = Herd.asOf(events.instant("2026-03-02 08:59:30"));
+        before.apply(events.all());
+        assertEquals(1, before.cohort().table().intColumn("events").getInt(0));
+        Herd then = Herd.asOf(events.instant("2026-03-02 09:00"));
+        then.apply(events.all());
+        assertEquals(2, then.cohort().table().intColumn("events").getInt(0));
+    }
+
+    @Test
     void asOfATimeTheSequenceIsThatOfTheNewestKnownEvent() {
         calf("A");
         calf("B");

@@ -111,6 +111,18 @@ class CorrectionsTest {
     }
 
     @Test
+    void ofSeveralStandingRetractionsTheFirstInSequenceIsNamed() {
+        StoredEvent wrong = weighed("40");
+        StoredEvent first = retract(wrong);
+        StoredEvent second = retract(wrong);
+        assertEquals(first.sequence(), calf.life().withdrawn().get(0).by().sequence());
+        retract(retract(first));
+        assertEquals(first.sequence(), calf.life().withdrawn().get(0).by().sequence(), "revived");
+        retract(first);
+        assertEquals(second.sequence(), calf.life().withdrawn().get(0).by().sequence());
+    }
+
+    @Test
     void aRetractedEventStaysWithdrawnThoughItWasAmended() {
         StoredEvent wrong = weighed("40");
         retract(wrong);
