@@ -3,7 +3,6 @@ package wisp.interchange;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,24 +12,28 @@ import wisp.event.Fault;
 
 /** ICAR ADE resources on their way in: each becomes one event or several, or is refused. */
 final class IcarReader {
+    /** What is read of each resource, its core left aside: a path stands for all that lies under it. */
     private static final Map<String, Set<String>> OWN = Map.of(
-            "MovementBirthEvent", Set.of("registrationReason", "animalDetail"),
+            "MovementBirthEvent",
+                    paths("registrationReason animalDetail.resourceType animalDetail.identifier animalDetail.specie"
+                            + " animalDetail.gender animalDetail.birthDate animalDetail.status"
+                            + " animalDetail.primaryBreed animalDetail.parentage"),
             "ReproParturitionEvent",
-                    Set.of(
-                            "damParity",
-                            "totalProgeny",
-                            "liveProgeny",
-                            "calvingEase",
-                            "progenyDetails",
-                            "isEmbryoImplant"),
-            "MovementDeathEvent", Set.of("explanation", "deathReason", "deathMethod"),
-            "MovementDepartureEvent", Set.of("departureKind", "departureReason"),
-            "DiagnosisEvent", Set.of("diagnoses"),
-            "TreatmentEvent", Set.of("medicine", "procedure", "batches", "withdrawals", "dose", "responsible"),
-            "WeightEvent", Set.of("weight"),
-            "AnimalSetJoinEvent", Set.of("animalSetId"));
-    private static final Set<String> CORE =
-            Set.of("resourceType", "@self", "meta", "id", "eventDateTime", "animal", "location");
+                    paths("damParity totalProgeny calvingEase progenyDetails.resourceType progenyDetails.identifier"
+                            + " progenyDetails.managementTag progenyDetails.specie progenyDetails.gender"
+                            + " progenyDetails.birthStatus progenyDetails.birthWeight"),
+            "MovementDeathEvent", paths("explanation deathReason deathMethod"),
+            "MovementDepartureEvent", paths("departureKind"),
+            "DiagnosisEvent",
+                    paths("diagnoses.name diagnoses.diagnosisCode diagnoses.description diagnoses.severity"
+                            + " diagnoses.severityScore"),
+            "TreatmentEvent",
+                    paths("medicine.name procedure batches.identifier withdrawals.productType withdrawals.endDate dose"
+                            + " responsible"),
+            "WeightEvent", paths("weight.measurement weight.units"),
+            "AnimalSetJoinEvent", paths("animalSetId"));
+
+    private static final Set<String> CORE = paths("resourceType @self meta id eventDateTime animal location");
 
     private IcarReader() {}
 
@@ -63,13 +66,28 @@ final class IcarReader {
         if (!faults.isEmpty()) {
             return Row.faulty(line, index, faults);
         }
-        for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
-            String name = names.next();
-            if (!CORE.contains(name) && !OWN.get(type).contains(name)) {
-                leftOut.add(type + "." + name);
-            }
-        }
+        unread(node, "", type, leftOut);
         return new Row(line, index, List.copyOf(events), List.of(), UnaryOperator.identity());
+    }
+
+    private static Set<String> paths(String names) {
+        return Set.of(names.split(" "));
+    }
+
+    private static void unread(JsonNode node, String path, String type, Set<String> leftOut) {
+        if (CORE.contains(path) || OWN.get(type).contains(path)) {
+            return;
+        }
+        if (node.isObject()) {
+            node.properties().forEach(child -> {
+                String under = path.isEmpty() ? child.getKey() : path + "." + child.getKey();
+                unread(child.getValue(), under, type, leftOut);
+            });
+        } else if (node.isArray()) {
+            node.forEach(child -> unread(child, path, type, leftOut));
+        } else if (!node.isNull()) {
+            leftOut.add(type + "." + path);
+        }
     }
 
     static List<String> notes(Set<String> leftOut) {
