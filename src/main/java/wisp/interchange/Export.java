@@ -2,10 +2,12 @@ package wisp.interchange;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Locale;
 import wisp.log.EventLog;
 
 /** A log's events written into one file. The file is there whole or, after a failure, not at all. */
@@ -67,11 +69,16 @@ public final class Export {
 
     private static String reason(Exception failed) {
         Throwable cause = failed instanceof UncheckedIOException ? failed.getCause() : failed;
-        return cause.getClass()
-                        .getSimpleName()
-                        .replaceAll("(?<=[a-z])(?=[A-Z])", " ")
-                        .toLowerCase(Locale.ROOT)
-                + (cause.getMessage() == null ? "" : ", " + cause.getMessage());
+        if (cause instanceof NoSuchFileException) {
+            return "its folder is not there";
+        }
+        if (cause instanceof AccessDeniedException) {
+            return "its folder may not be written to";
+        }
+        if (cause instanceof DirectoryNotEmptyException) {
+            return "a folder of that name is there";
+        }
+        return String.valueOf(cause.getMessage());
     }
 
     private static void discard(Path part) {

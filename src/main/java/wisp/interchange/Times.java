@@ -12,8 +12,10 @@ import java.time.format.ResolverStyle;
 import java.time.temporal.ChronoField;
 import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import wisp.event.Rfc3339;
@@ -21,13 +23,8 @@ import wisp.event.Rfc3339;
 /**
  * Reads the dates and times of cells: ISO 8601 always, and the patterns that a mapping states. A date that two of its
  * patterns read differently is not guessed at.
- *
- * @param zone the clock of times without an offset
- * @param patterns further ways to write a date, such as {@code dd/MM/yyyy HH:mm}
- * @param twice what to make of an hour that came twice, in the night when clocks go back
  */
-record Times(ZoneId zone, List<String> patterns, AmbiguousHour twice) {
-
+final class Times {
     /** What to make of an hour that came twice. */
     enum AmbiguousHour {
         EARLIER,
@@ -48,8 +45,21 @@ record Times(ZoneId zone, List<String> patterns, AmbiguousHour twice) {
 
     private static final DateTimeFormatter WRITTEN = DateTimeFormatter.ISO_OFFSET_DATE_TIME;
 
-    Times {
-        patterns = List.copyOf(patterns);
+    private final ZoneId zone;
+    private final Map<String, DateTimeFormatter> formats = new LinkedHashMap<>();
+    private final AmbiguousHour twice;
+
+    /**
+     * A reader of cells.
+     *
+     * @param zone the clock of times without an offset
+     * @param patterns further ways to write a date, such as {@code dd/MM/yyyy HH:mm}
+     * @param twice what to make of an hour that came twice, in the night when clocks go back
+     */
+    Times(ZoneId zone, List<String> patterns, AmbiguousHour twice) {
+        this.zone = zone;
+        this.twice = twice;
+        patterns.forEach(pattern -> formats.put(pattern, formatter(pattern)));
     }
 
     /** A pattern as a formatter; throws IllegalArgumentException where it is none. */
@@ -65,10 +75,10 @@ record Times(ZoneId zone, List<String> patterns, AmbiguousHour twice) {
     Moment read(String cell, BiConsumer<String, String> fault) {
         List<TemporalAccessor> readings = new ArrayList<>();
         List<String> by = new ArrayList<>();
-        attempt(ISO, "ISO 8601", cell, readings, by);
-        for (String pattern : patterns) {
-            attempt(formatter(pattern), pattern, cell, readings, by);
+        if (ISO_SHAPE.matcher(cell).matches()) {
+            attempt(ISO, "ISO 8601", cell, readings, by);
         }
+        formats.forEach((pattern, format) -> attempt(format, pattern, cell, readings, by));
         if (readings.isEmpty()) {
             unreadable(cell, fault);
             return null;
@@ -100,16 +110,16 @@ record Times(ZoneId zone, List<String> patterns, AmbiguousHour twice) {
             fault.accept("\"" + cell + "\" is no day or hour of the calendar.", "Check day, month and hour.");
             return;
         }
-        if (patterns.isEmpty() && DAY_OR_MONTH.matcher(cell).lookingAt()) {
+        if (formats.isEmpty() && DAY_OR_MONTH.matcher(cell).lookingAt()) {
             fault.accept(
                     "In \"" + cell + "\" day and month could be either way round.",
                     "State its form under dates in a mapping file, or write it as 2026-03-31.");
             return;
         }
-        String mend = patterns.isEmpty()
+        String mend = formats.isEmpty()
                 ? "Write it as 2026-03-31 or 2026-03-31T07:30, or state its form under dates in a mapping file."
                 : "Write it as 2026-03-31 or 2026-03-31T07:30, or add its form to the mapping's dates.";
-        String known = patterns.isEmpty() ? "" : " None of " + String.join(", ", patterns) + " fits.";
+        String known = formats.isEmpty() ? "" : " None of " + String.join(", ", formats.keySet()) + " fits.";
         fault.accept("\"" + cell + "\" is not a date or time that can be read." + known, mend);
     }
 

@@ -13,10 +13,12 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wisp.event.EventData;
 import wisp.event.EventType;
 import wisp.log.MemoryLog;
 import wisp.log.StoredEvent;
@@ -77,9 +79,9 @@ class ExportTest {
 
     @Test
     void everyFieldOfEveryEventHasAColumn() {
-        for (Class<?> data : wisp.event.EventData.class.getPermittedSubclasses()) {
+        for (Class<?> data : EventData.class.getPermittedSubclasses()) {
             for (var component : data.getRecordComponents()) {
-                String field = component.getName().replaceAll("([A-Z])", "_$1").toLowerCase(java.util.Locale.ROOT);
+                String field = component.getName().replaceAll("([A-Z])", "_$1").toLowerCase(Locale.ROOT);
                 String column = data.getSimpleName().equals("Amended") && field.matches("time|data_json")
                         ? "amended_" + field.replace("_json", "")
                         : field;
@@ -147,11 +149,13 @@ class ExportTest {
     void aFileThatCannotBeWrittenLeavesNothingBehind() throws IOException {
         Path nowhere = folder.resolve("gone").resolve("events.jsonl");
         FileFailure failure = assertThrows(FileFailure.class, () -> export(ExportFormat.JSONL, nowhere));
-        assertTrue(failure.getMessage().startsWith(nowhere + " cannot be written (no such file"), failure.getMessage());
+        String mend = "Choose a folder that is there, that you may write to, and that has room.";
+        assertEquals(nowhere + " cannot be written (its folder is not there). " + mend, failure.getMessage());
         assertFalse(Files.exists(nowhere.getParent()));
         Path taken = Files.createDirectories(folder.resolve("taken").resolve("inside"))
                 .getParent();
-        assertThrows(FileFailure.class, () -> export(ExportFormat.CSV, taken));
+        failure = assertThrows(FileFailure.class, () -> export(ExportFormat.CSV, taken));
+        assertEquals(taken + " cannot be written (a folder of that name is there). " + mend, failure.getMessage());
         try (var files = Files.list(folder)) {
             assertEquals(List.of(taken), files.toList());
         }
