@@ -24,9 +24,17 @@ final class Migrations {
 
     /** Refuses a database that is not a log, or a log of a newer schema, without writing to it. */
     static void check(Connection connection, String place) throws SQLException {
-        int application = number(connection, "PRAGMA application_id");
-        int version = number(connection, "PRAGMA user_version");
-        boolean empty = number(connection, "SELECT count(*) FROM sqlite_master") == 0;
+        int application;
+        int version;
+        boolean empty;
+        // One snapshot: another process may be making the log at this moment.
+        try (Statement sql = connection.createStatement()) {
+            sql.execute("BEGIN");
+            empty = number(connection, "SELECT count(*) FROM sqlite_master") == 0;
+            application = number(connection, "PRAGMA application_id");
+            version = number(connection, "PRAGMA user_version");
+            sql.execute("COMMIT");
+        }
         if (application != APPLICATION_ID && !(empty && application == 0 && version == 0)) {
             throw new LogFailure(place + " is the database of another program. Choose another data folder.", null);
         }

@@ -13,10 +13,10 @@ import wisp.event.Event;
 /**
  * An event on its way into the log.
  *
- * @param content its canonical JSON without {@code recordedtime}
+ * @param content its JSON without {@code recordedtime}; read only
  * @param recordedTime its own {@code recordedtime} as text, null where it has none
  */
-record Offered(EventName name, String content, String recordedTime) {
+record Offered(EventName name, ObjectNode content, String recordedTime) {
     private static final String RECORDED_TIME = "recordedtime";
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -24,7 +24,7 @@ record Offered(EventName name, String content, String recordedTime) {
         ObjectNode object = object(event.json());
         JsonNode recorded = object.remove(RECORDED_TIME);
         String own = recorded == null || recorded.isNull() ? null : recorded.textValue();
-        return new Offered(new EventName(event.source(), event.id()), CanonicalJson.of(object.toString()), own);
+        return new Offered(new EventName(event.source(), event.id()), object, own);
     }
 
     /** The next events of a stream, at most this many. */
@@ -38,7 +38,7 @@ record Offered(EventName name, String content, String recordedTime) {
 
     /** The canonical JSON to keep: with its own {@code recordedtime}, or this one where it has none. */
     String canonical(String now) {
-        ObjectNode object = object(content);
+        ObjectNode object = content.deepCopy();
         return CanonicalJson.of(object.put(RECORDED_TIME, recordedTime == null ? now : recordedTime)
                 .toString());
     }
@@ -53,7 +53,7 @@ record Offered(EventName name, String content, String recordedTime) {
         }
         ObjectNode kept = object(canonical);
         kept.remove(RECORDED_TIME);
-        return CanonicalJson.of(kept.toString()).equals(content);
+        return CanonicalJson.of(kept.toString()).equals(CanonicalJson.of(content.toString()));
     }
 
     private static ObjectNode object(String json) {

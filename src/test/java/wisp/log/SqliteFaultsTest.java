@@ -18,7 +18,13 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -248,6 +254,28 @@ class SqliteFaultsTest {
             assertEquals(5, one.append(List.of(note("of one", "x")), true).last());
             assertEquals(one.verify(), two.verify());
             assertFalse(one.verify().head().equals(HashChain.BEGINNING));
+        }
+    }
+
+    @Test
+    void manyMayOpenANewFolderAtOnce() throws Exception {
+        ExecutorService pool = Executors.newFixedThreadPool(8);
+        try {
+            for (int round = 0; round < 12; round++) {
+                Path fresh = folder.resolve("round" + round);
+                CyclicBarrier together = new CyclicBarrier(8);
+                List<Callable<Long>> openers = Collections.nCopies(8, () -> {
+                    together.await();
+                    try (SqliteLog log = SqliteLog.open(fresh, CLOCK)) {
+                        return log.append(List.of(note("the same", "x")), true).last();
+                    }
+                });
+                for (Future<Long> opener : pool.invokeAll(openers)) {
+                    assertEquals(1, opener.get());
+                }
+            }
+        } finally {
+            pool.shutdown();
         }
     }
 }
