@@ -55,7 +55,7 @@ final class DefinitionReader {
         Population population = in.has("population")
                 ? in.map("population").map(this::population).orElse(everyone())
                 : everyone();
-        Optional<Rule> rule = measure.flatMap(m -> new RuleReader(in, conditions.keys()).read(m));
+        Optional<Rule> rule = measure.flatMap(m -> new RuleReader(in, conditions).read(m));
         Target target = target(in, id);
         String source = in.text("source");
         String remarks = in.optionalText("remarks").orElse("");

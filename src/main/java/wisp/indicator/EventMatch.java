@@ -18,9 +18,24 @@ public record EventMatch(EventType type, List<FieldTest> where) {
         return event.type() == type && where.stream().allMatch(test -> test.passes(event.data()));
     }
 
-    /** In words, such as {@code navel-checked (finding painful or discharging)}. */
+    /** In words, such as {@code a navel check with finding painful or discharging}. */
     public String words() {
-        String tests = where.stream().map(FieldTest::words).collect(Collectors.joining(", "));
-        return type.wireName() + (tests.isEmpty() ? "" : " (" + tests + ")");
+        if (type == EventType.ILLNESS_FOUND && where.size() == 1 && where.get(0) instanceof FieldTest.OneOf test) {
+            return test.field().equals("condition")
+                    ? "a finding of " + String.join(" or ", test.values()).replace('-', ' ')
+                    : noun();
+        }
+        return noun();
+    }
+
+    private String noun() {
+        String tests = where.stream().map(EventMatch::test).collect(Collectors.joining(" and "));
+        return EventPhrase.one(EventPhrase.noun(type)) + (tests.isEmpty() ? "" : " " + tests);
+    }
+
+    private static String test(FieldTest test) {
+        return test instanceof FieldTest.OneOf oneOf && test.field().equals("method")
+                ? "by " + String.join(" or ", oneOf.values())
+                : "with " + test.words();
     }
 }

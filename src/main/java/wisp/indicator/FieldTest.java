@@ -11,7 +11,7 @@ public sealed interface FieldTest {
     /** Whether the event's data passes; an absent field does not. */
     boolean passes(EventData data);
 
-    /** The test in words, such as {@code score at least 2}. */
+    /** The test in words, such as {@code a score of at least 2}. */
     String words();
 
     /** The field holds one of these words, numbers or truth values. */
@@ -19,12 +19,19 @@ public sealed interface FieldTest {
         @Override
         public boolean passes(EventData data) {
             Object value = EventFields.value(data, field);
-            return value != null && values.contains(value.toString());
+            return value != null && values.stream().anyMatch(one -> same(one, value));
         }
 
         @Override
         public String words() {
-            return field.replace('_', ' ') + " " + String.join(" or ", values);
+            return EventPhrase.field(field) + " " + String.join(" or ", values) + EventPhrase.unit(field);
+        }
+
+        /** A number is the same however many zeros it is written with. */
+        private static boolean same(String written, Object value) {
+            return value instanceof Number number && written.matches("-?\\d+(\\.\\d+)?")
+                    ? Double.parseDouble(written) == number.doubleValue()
+                    : written.equals(value.toString());
         }
     }
 
@@ -37,7 +44,8 @@ public sealed interface FieldTest {
 
         @Override
         public String words() {
-            return field.replace('_', ' ') + " at least " + Plain.number(least);
+            return EventPhrase.one(EventPhrase.field(field)) + " of at least " + Plain.number(least)
+                    + EventPhrase.unit(field);
         }
     }
 
@@ -50,7 +58,8 @@ public sealed interface FieldTest {
 
         @Override
         public String words() {
-            return field.replace('_', ' ') + " below " + Plain.number(bound);
+            return EventPhrase.one(EventPhrase.field(field)) + " of less than " + Plain.number(bound)
+                    + EventPhrase.unit(field);
         }
     }
 }

@@ -1,93 +1,131 @@
 package wisp.indicator;
 
-import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 import wisp.event.Birth.Sex;
 
-/** Prints a definition as an English sentence, from the same object that is evaluated. */
+/** Prints a definition as English sentences, from the same object that is evaluated. */
 public final class IndicatorSentence {
+    private static final Map<String, String> LIMITS = Map.of(
+            "tags", "ear tags",
+            "tissue-sample", "the tissue sample",
+            "registration", "registration",
+            "ring", "a ring");
+
     private IndicatorSentence() {}
 
-    /** What the figure is, in one or two sentences. */
+    /** What the figure is, in two or three sentences. */
     public static String of(Indicator indicator) {
         Rule rule = indicator.rule();
         String who = population(indicator.population());
-        String sentence;
+        String hours = indicator.needsHours() ? " Calves whose hour of birth is not known are left out." : "";
         if (rule instanceof Rule.Risk risk) {
-            sentence = risk(risk, who);
+            return risk(risk, who) + hours;
         } else if (rule instanceof Rule.Rate rate) {
-            sentence = "The number of times of " + rate.outcome().words() + " at age " + span(rate.window())
-                    + ", per 1000 calf-days at risk, among " + who + "."
-                    + (rate.outcome() instanceof Outcome.Illness ? " Days inside an episode are not at risk." : "");
+            return rate(rate, who) + hours;
         } else if (rule instanceof Rule.CaseFatality fatality) {
-            sentence = "The share of episodes of " + fatality.condition() + " whose calf died within "
-                    + fatality.within().text() + " of the episode's opening, among episodes followed that long.";
-        } else if (rule instanceof Rule.DoneByLimit done) {
-            sentence = "The share of " + who + " with " + done.done().words() + " by the end of the day that the "
-                    + done.limit() + " limit of the farm's jurisdiction names, among calves whose outcome is settled;"
-                    + " a calf that left without it counts as not done.";
-        } else if (rule instanceof Rule.CastratedLawfully) {
-            sentence =
-                    "The share of castrated " + who + " that were castrated at an age, and with the anaesthetic, that"
-                            + " the farm's jurisdiction asks for the method.";
-        } else if (rule instanceof Rule.DoneAtEnd atEnd) {
-            sentence = "Among " + who + " alive and present at the end of the day that the " + atEnd.limit()
-                    + " limit of the farm's jurisdiction names, the share with "
-                    + atEnd.event().words() + " by then.";
+            String within = fatality.within().text();
+            return "Among episodes of " + fatality.title() + " followed for " + within
+                    + " from their opening, the share whose calf died by then, of whatever cause." + hours;
         } else if (rule instanceof Rule.Feature feature) {
-            String tests = feature.firstPresent().stream().map(FieldTest::words).collect(Collectors.joining(", else "));
-            sentence = "Among " + who + " with " + feature.record().words() + " at age " + span(feature.window())
-                    + ", the share whose first such record has " + tests + ".";
+            return feature(feature, who) + hours;
         } else if (rule instanceof Rule.AmountByAge amount) {
-            sentence = amount(amount, who);
-        } else {
-            throw new IllegalStateException("a rule of no known kind: " + rule);
+            return amount(amount, who) + hours;
         }
-        return sentence + hours(indicator);
+        return limit(rule, who) + hours;
+    }
+
+    private static String limit(Rule rule, String who) {
+        if (rule instanceof Rule.DoneByLimit done) {
+            return "Among " + who + " whose outcome is settled, the share with "
+                    + done.done().words() + " by the end of the last day that the law of the farm's jurisdiction allows"
+                    + " for " + LIMITS.getOrDefault(done.limit(), done.limit()) + ", the day of birth being day 0."
+                    + " A calf that left without it counts as not done; one that died without it before that day was over is"
+                    + " left out.";
+        } else if (rule instanceof Rule.DoneAtEnd atEnd) {
+            return "Among " + who
+                    + " that were alive and present at the end of the last day on which the law of the farm's"
+                    + " jurisdiction allows " + LIMITS.getOrDefault(atEnd.limit(), atEnd.limit())
+                    + ", the day of birth being day 0, the share with "
+                    + atEnd.event().words() + " by then.";
+        } else if (rule instanceof Rule.CastratedLawfully) {
+            return "Among " + who + " that were castrated, the share whose first castration was by a method, at an age"
+                    + " and with the anaesthetic that the law of the farm's jurisdiction asks for.";
+        }
+        throw new IllegalStateException("a rule of no known kind: " + rule);
     }
 
     private static String risk(Rule.Risk risk, String who) {
+        Window window = risk.window();
         boolean death = risk.outcome() instanceof Outcome.Death;
-        String method = risk.leaveOutCensored()
-                ? " Calves not followed that long are pending, or left out where they left the farm."
-                : " Calves not followed that long lend what follow-up they have ("
-                        + (death ? "Kaplan–Meier" : "Aalen–Johansen with death competing") + ").";
-        String free = death ? "" : " that were no case before";
-        return "The probability of " + risk.outcome().words() + " at age " + span(risk.window()) + " among " + who
-                + (risk.window().open() && !risk.window().start().exact().isZero()
-                        ? " alive and present at " + risk.window().start().text()
-                        : "")
-                + free + "." + method;
+        boolean fromBirth = window.start().exact().isZero();
+        String free = risk.outcome() instanceof Outcome.Illness ill ? "free of " + ill.title() : "not yet a case";
+        String group = fromBirth
+                ? who + (death ? "" : " and " + free + " at birth")
+                : who + " that were alive" + (death ? " and present" : ", present and " + free) + " at "
+                        + window.start().text() + " of age";
+        String what = death
+                ? (fromBirth && !window.open() ? "that were born dead or died" : "that died")
+                : "with " + risk.outcome().words();
+        if (risk.leaveOutCensored()) {
+            return "Among " + group + ", the share " + what + " " + span(window)
+                    + ". Calves not followed that long do not count: those still here are pending, those that left are"
+                    + " left out.";
+        }
+        return "Among " + group + ", the share " + what + " " + span(window)
+                + ". Calves that left, or are not that old yet, count for as long as they were followed ("
+                + (death ? "Kaplan–Meier" : "Aalen–Johansen, death before it competing") + ").";
+    }
+
+    private static String rate(Rule.Rate rate, String who) {
+        String within = span(rate.window()) + " for each 1000 calf-days ";
+        if (rate.outcome() instanceof Outcome.Illness ill) {
+            return "The number of episodes of " + ill.title() + " that open " + within + "at risk in that span, among "
+                    + who + ". Days inside an episode of it are not at risk of another.";
+        }
+        String number = rate.outcome() instanceof Outcome.Death
+                ? "deaths "
+                : rate.outcome().words() + " ";
+        return "The number of " + number + within + "lived on the farm in that span, among " + who + ".";
+    }
+
+    private static String feature(Rule.Feature feature, String who) {
+        String tests = feature.firstPresent().stream()
+                .map(FieldTest::words)
+                .collect(Collectors.joining(" or, where that was not recorded, "));
+        return "Among " + who + " with " + feature.record().words() + " " + span(feature.window())
+                + ", the share whose first such record shows " + tests + ".";
     }
 
     private static String amount(Rule.AmountByAge amount, String who) {
-        return "Among " + who + " with any " + amount.record().words() + " record, the share whose "
-                + amount.field().replace('_', ' ') + " by age " + amount.by().text() + " adds up to at least "
-                + Plain.number(amount.shareOfBirthWeight() * 100) + " % of birth weight ("
-                + Plain.number(amount.otherwise()) + " where no weight is recorded).";
+        String unit = EventPhrase.unit(amount.field());
+        String share = amount.shareOfBirthWeight() == 0
+                ? Plain.number(amount.otherwise()) + unit
+                : Plain.number(amount.shareOfBirthWeight() * 100)
+                        + " % of birth weight (one litre for one kilogram), or " + Plain.number(amount.otherwise())
+                        + unit + " where no birth weight is recorded";
+        return "Among " + who + ", with any record of "
+                + EventPhrase.noun(amount.record().type()) + ", the share whose recorded "
+                + EventPhrase.field(amount.field()) + " up to " + amount.by().text() + " of age adds up to at least "
+                + share + ". Calves with an amount that nobody measured are left out unless the measured ones suffice.";
     }
 
     private static String span(Window window) {
-        String start = window.start().exact().isZero()
-                ? (window.open() ? "over 0" : "0")
-                : (window.open() ? "over " : "") + window.start().text();
-        return start + " to " + window.end().text();
+        String end = window.end().text() + " of age";
+        if (window.start().exact().isZero()) {
+            return (window.open() ? "after birth and up to " : "from birth up to ") + end;
+        }
+        return (window.open() ? "after " : "from ") + window.start().text() + " and up to " + end;
     }
 
     private static String population(Population population) {
-        String sex = population.sex() == null
-                ? "calves"
-                : population.sex() == Sex.MALE
-                        ? "bull calves"
-                        : population.sex().name().toLowerCase(Locale.ROOT) + " calves";
-        String born = population.bornDeadToo() ? "all " + sex + " born" : sex + " born alive";
+        String sex =
+                population.sex() == null ? "calves" : population.sex() == Sex.MALE ? "bull calves" : "heifer calves";
+        String born = population.bornDeadToo() ? "all " + sex + " born, dead or alive" : sex + " born alive";
+        String entire = population.leaveOutEntire() ? " and not marked to stay entire" : "";
         String present = population.presentAt() == null
                 ? ""
-                : " and present past " + population.presentAt().text();
-        return born + present + (population.leaveOutEntire() ? " and not to stay entire" : "");
-    }
-
-    private static String hours(Indicator indicator) {
-        return indicator.needsHours() ? " Calves whose hour of birth is unknown are left out." : "";
+                : " that were alive and present at " + population.presentAt().text() + " of age";
+        return born + entire + present;
     }
 }

@@ -16,11 +16,15 @@ public sealed interface Outcome {
         }
     }
 
-    /** An episode of an illness opens. */
-    record Illness(String condition) implements Outcome {
+    /**
+     * An episode of an illness opens.
+     *
+     * @param title the illness in a sentence
+     */
+    record Illness(String condition, String title) implements Outcome {
         @Override
         public String words() {
-            return "an episode of " + condition;
+            return "a first episode of " + title;
         }
     }
 

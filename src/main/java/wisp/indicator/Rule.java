@@ -17,7 +17,7 @@ public sealed interface Rule {
     record Rate(Window window, Outcome outcome) implements Rule {}
 
     /** Deaths within an age of an episode's opening, among episodes followed that long. */
-    record CaseFatality(String condition, Age within) implements Rule {}
+    record CaseFatality(String condition, String title, Age within) implements Rule {}
 
     /** Calves done inside the limit that law sets, among calves whose outcome is settled. */
     record DoneByLimit(Done done, String limit) implements Rule {}
@@ -51,7 +51,7 @@ public sealed interface Rule {
     record BothTags() implements Done {
         @Override
         public String words() {
-            return "both ear tags fitted (two numbers, or one number in both ears; the later decides)";
+            return "both ear tags fitted (two numbers, or one number in both ears; the later one decides)";
         }
     }
 

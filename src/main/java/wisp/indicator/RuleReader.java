@@ -4,15 +4,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import wisp.event.EventType;
 
 /** Reads the rule of a definition: the keys that each measure has. */
 final class RuleReader {
     private final YamlMap in;
-    private final Set<String> conditions;
+    private final Conditions conditions;
 
-    RuleReader(YamlMap in, Set<String> conditions) {
+    RuleReader(YamlMap in, Conditions conditions) {
         this.in = in;
         this.conditions = conditions;
     }
@@ -68,7 +67,8 @@ final class RuleReader {
         Optional<String> condition = condition(map);
         Optional<Age> within = requiredAge(map, "within");
         map.nothingElse();
-        return condition.flatMap(c -> within.map(w -> new Rule.CaseFatality(c, w)));
+        return condition.flatMap(c ->
+                within.map(w -> new Rule.CaseFatality(c, conditions.titles().get(c), w)));
     }
 
     private Optional<Rule> amount(YamlMap map) {
@@ -109,7 +109,8 @@ final class RuleReader {
         YamlMap map = in.map("outcome").orElseThrow();
         Optional<Outcome> outcome;
         if (map.has("condition")) {
-            outcome = condition(map).map(Outcome.Illness::new);
+            outcome = condition(map)
+                    .map(key -> new Outcome.Illness(key, conditions.titles().get(key)));
         } else {
             map.missing("any_of");
             List<EventMatch> matches = map.maps("any_of").stream()
@@ -138,8 +139,8 @@ final class RuleReader {
     }
 
     private boolean known(YamlMap map, String at, String key) {
-        if (!conditions.contains(key)) {
-            String all = String.join(", ", conditions);
+        if (!conditions.keys().contains(key)) {
+            String all = String.join(", ", conditions.keys());
             map.fault(
                     at,
                     "No event can have the condition " + key + ".",

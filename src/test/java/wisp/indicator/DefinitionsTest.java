@@ -33,13 +33,4 @@ class DefinitionsTest {
             }
         }
     }
-
-    @Test
-    void everyShippedRuleReadsAsASentence() {
-        for (Indicator indicator : Definitions.load(null).indicators()) {
-            String sentence = IndicatorSentence.of(indicator);
-            assertTrue(sentence.matches("[A-Z].*\\."), sentence);
-            System.out.println(indicator.id() + ": " + sentence);
-        }
-    }
 }
