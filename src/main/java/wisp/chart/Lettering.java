@@ -40,8 +40,8 @@ record Lettering(double x, double y, Anchor anchor, Role role, String text, bool
     }
 
     /**
-     * A careful guess of a text's width: shares of the letter height as in common sans serif faces, a tenth wider, as the
-     * page's own face is not known here.
+     * A careful guess of a text's width: shares of the letter height as in common sans serif faces, a tenth wider, as
+     * the page's own face is not known here.
      */
     static double width(String text) {
         double shares = text.codePoints().mapToDouble(Lettering::share).sum();

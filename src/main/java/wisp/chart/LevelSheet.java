@@ -9,8 +9,8 @@ import wisp.chart.Lettering.Role;
 /**
  * The layout of a picture whose categories run down the side, a row each.
  *
- * <p>On wide paper the names stand left of the rows, on narrow paper above them. Captions stand in a column at the right,
- * or on narrow paper with one mark a row, on the line of the name.
+ * <p>On wide paper the names stand left of the rows, on narrow paper above them. Captions stand in a column at the
+ * right, or on narrow paper with one mark a row, on the line of the name.
  */
 final class LevelSheet {
 

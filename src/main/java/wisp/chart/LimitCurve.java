@@ -8,7 +8,8 @@ import java.util.Objects;
  *
  * @param name what the limit is, for the key; may be empty, as for the lower one of a pair
  * @param ink the part that it plays
- * @param stepped whether it holds its height from each knot to the next (p-chart) or runs straight between them (funnel)
+ * @param stepped whether it holds its height from each knot to the next (p-chart) or runs straight between them
+ *     (funnel)
  * @param knots the places that it passes through, upwards in x
  */
 public record LimitCurve(String name, Ink ink, boolean stepped, List<Knot> knots) implements Layer {

@@ -4,7 +4,8 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A curve that holds its height from each knot to the next, such as a survival curve, with a band where limits are known.
+ * A curve that holds its height from each knot to the next, such as a survival curve, with a band where limits are
+ * known.
  *
  * @param name what the curve stands for, for the key; may be empty
  * @param ink the part that it plays

@@ -63,7 +63,8 @@ public final class SvgPainter {
 
     private static String head(Picture picture, Layout layout, String id) {
         return ("<svg class=\"picture\" xmlns=\"http://www.w3.org/2000/svg\" width=\"%s\" height=\"%s\""
-                        + " viewBox=\"0 0 %s %s\" role=\"%s\" aria-labelledby=\"%s-title\" aria-describedby=\"%s-desc\">\n"
+                        + " viewBox=\"0 0 %s %s\" role=\"%s\" aria-labelledby=\"%s-title\""
+                        + " aria-describedby=\"%s-desc\">\n"
                         + "<title id=\"%s-title\">%s</title>\n<desc id=\"%s-desc\">%s</desc>\n")
                 .formatted(
                         Xml.px(layout.width()),

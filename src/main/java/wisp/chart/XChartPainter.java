@@ -15,8 +15,8 @@ import javax.imageio.ImageIO;
 /**
  * Paints a picture as PNG through XChart, for files and print; dark ink on white, title on top.
  *
- * <p>The places of axes, labels and key are those of the SVG painter; XChart draws all that lies between the axes. Links
- * and hover text have no place in a PNG.
+ * <p>The places of axes, labels and key are those of the SVG painter; XChart draws all that lies between the axes.
+ * Links and hover text have no place in a PNG.
  */
 public final class XChartPainter {
 

@@ -53,8 +53,7 @@ final class Serve implements Callable<Integer> {
             if (!local()) {
                 spec.commandLine()
                         .getErr()
-                        .println(
-                                "Anyone who reaches this address can read and record; keep it inside a trusted network.");
+                        .println("Anyone who reaches this address can read and record: keep it in a trusted network.");
             }
             stopped.await();
             return 0;

@@ -8,8 +8,8 @@ import wisp.history.Life;
 import wisp.history.LifeEvent;
 
 /**
- * The class of the delay from birth to the first treatment of the navel within 24 h. Each class holds its upper bound. A
- * treatment known only by date stands at the start of its day (or at birth): where it comes first and may have been
+ * The class of the delay from birth to the first treatment of the navel within 24 h. Each class holds its upper bound.
+ * A treatment known only by date stands at the start of its day (or at birth): where it comes first and may have been
  * within 24 h, the class is unknown.
  */
 public enum NavelDelay {

@@ -13,7 +13,9 @@ import wisp.event.Treated;
 
 /** Folds an animal's illness events into episodes. */
 final class Episodes {
-    /** An episode closes when this long has passed without a word of it; an event at just this time still continues it. */
+    /**
+     * An episode closes when this long has passed without a word of it; an event at just this time still continues it.
+     */
     static final Duration SILENCE = Duration.ofHours(7 * 24);
 
     private static final class Open {

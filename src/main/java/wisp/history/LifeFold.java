@@ -15,8 +15,8 @@ import wisp.log.StoredEvent;
  * Folds one animal's events into its life: corrections first, then order, then what can be true beside what.
  *
  * <p>An event known only by date is held at the start of its day. It lies no earlier than a birth on that same day; a
- * death or leaving known only by date lies no earlier than the last event of known time on its day. An event at the very
- * time of birth or of exit is plausible.
+ * death or leaving known only by date lies no earlier than the last event of known time on its day. An event at the
+ * very time of birth or of exit is plausible.
  */
 public final class LifeFold {
     /** Papers and laboratory work go on after an animal has gone; nothing about them is implausible then. */

@@ -13,8 +13,8 @@ import java.util.TreeSet;
 import wisp.event.TagFitted;
 
 /**
- * Which animal holds which tag number. The first animal to get a number holds it while it lives here; a later fitting of
- * the number on another animal is then marked. After the holder's death or leaving the next fitting holds it.
+ * Which animal holds which tag number. The first animal to get a number holds it while it lives here; a later fitting
+ * of the number on another animal is then marked. After the holder's death or leaving the next fitting holds it.
  */
 public final class TagRegister {
     private record Claim(String number, String animal, Instant time, long sequence, Instant exit) {

@@ -5,8 +5,8 @@ import java.util.Map;
 import wisp.statistics.Interval;
 
 /**
- * A figure as it is shown: never a value alone, but with its interval, its counts, what is still open, what was left out,
- * and every calf behind it.
+ * A figure as it is shown: never a value alone, but with its interval, its counts, what is still open, what was left
+ * out, and every calf behind it.
  *
  * @param indicator the definition
  * @param name the stratum, empty for the whole

@@ -7,7 +7,9 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import wisp.cohort.Cohort;
 
-/** Works figures out: one indicator over the calves that are asked for, whole, by stratum and beside the last season. */
+/**
+ * Works figures out: one indicator over the calves that are asked for, whole, by stratum and beside the last season.
+ */
 public final class Figures {
     private final Verdicts verdicts;
 

@@ -14,7 +14,9 @@ import wisp.cohort.Cohort;
 import wisp.event.Fault;
 import wisp.event.Rfc3339;
 
-/** Reads a selection from parameters, on the command line and in addresses alike, and says all that is wrong at once. */
+/**
+ * Reads a selection from parameters, on the command line and in addresses alike, and says all that is wrong at once.
+ */
 public final class SelectionReader {
     /** The parameters that every figure takes. */
     public static final Set<String> NAMES =

@@ -8,9 +8,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * When a row stands for an event: {@code Navel date filled}, {@code Died empty}, {@code Sex = M}, {@code n <= incidence}.
- * The left side is a column, or the counter of a repeat; the right side a column where one has that name, else the words
- * themselves, in quotation marks or bare. Two numbers are compared as numbers, anything else as text.
+ * When a row stands for an event: {@code Navel date filled}, {@code Died empty}, {@code Sex = M}, {@code n <=
+ * incidence}. The left side is a column, or the counter of a repeat; the right side a column where one has that name,
+ * else the words themselves, in quotation marks or bare. Two numbers are compared as numbers, anything else as text.
  */
 record Condition(String left, String comparison, String right, boolean quoted) {
     private static final Pattern STATE = Pattern.compile("(.+?)\\s+(filled|empty)");

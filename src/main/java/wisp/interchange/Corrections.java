@@ -13,9 +13,9 @@ import wisp.event.Retracted;
 import wisp.log.EventLog;
 
 /**
- * What a log's corrections have left of its events, for formats that know only facts: an event that a standing retraction
- * names is gone; of several standing amendments the last in sequence counts. A correction stands unless it is itself
- * retracted.
+ * What a log's corrections have left of its events, for formats that know only facts: an event that a standing
+ * retraction names is gone; of several standing amendments the last in sequence counts. A correction stands unless it
+ * is itself retracted.
  */
 final class Corrections {
 

@@ -5,7 +5,8 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
- * The words of the ICAR Animal Data Exchange standard, version 1.3, that have a counterpart in Wisp's events: enumerations
+ * The words of the ICAR Animal Data Exchange standard, version 1.3, that have a counterpart in Wisp's events:
+ * enumerations
  * {@code icarReproCalvingEaseType}, {@code icarDiagnosisSeverityType}, {@code uncefactDoseUnitsType} and
  * {@code uncefactMassUnitsType} of its schemas.
  */

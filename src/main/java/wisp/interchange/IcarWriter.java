@@ -17,8 +17,8 @@ import wisp.event.EventReader;
 import wisp.log.StoredEvent;
 
 /**
- * Events as an array of ICAR ADE resources, one a line. The standard knows facts, not a stream: an event goes out as its
- * corrections have left it. What has no resource, and every field that its resource cannot hold, is counted.
+ * Events as an array of ICAR ADE resources, one a line. The standard knows facts, not a stream: an event goes out as
+ * its corrections have left it. What has no resource, and every field that its resource cannot hold, is counted.
  */
 final class IcarWriter implements EventWriter {
     private final BufferedWriter out;

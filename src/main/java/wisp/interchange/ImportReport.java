@@ -3,8 +3,8 @@ package wisp.interchange;
 import java.util.List;
 
 /**
- * What an import did, or, on a dry run, would do. Rows are counted in the files, events as they come of them: one row may
- * stand for several.
+ * What an import did, or, on a dry run, would do. Rows are counted in the files, events as they come of them: one row
+ * may stand for several.
  *
  * @param read rows and JSON records read, refused ones included
  * @param accepted events that are new in the log

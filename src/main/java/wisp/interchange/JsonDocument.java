@@ -19,8 +19,8 @@ import java.util.TreeSet;
 import wisp.event.Fault;
 
 /**
- * A JSON document: one object, objects one after another, an array of them, or a collection whose {@code member} is such
- * an array. Read as a stream; what follows a place that is not JSON cannot be read.
+ * A JSON document: one object, objects one after another, an array of them, or a collection whose {@code member} is
+ * such an array. Read as a stream; what follows a place that is not JSON cannot be read.
  */
 final class JsonDocument implements Rows {
     private final JsonParser parser;

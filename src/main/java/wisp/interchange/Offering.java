@@ -16,7 +16,9 @@ import wisp.event.Event;
 import wisp.event.EventReader;
 import wisp.event.Fault;
 
-/** The sound events of some files, one after another; what is not sound goes to the tally. A row is whole or not at all. */
+/**
+ * The sound events of some files, one after another; what is not sound goes to the tally. A row is whole or not at all.
+ */
 final class Offering implements Iterator<Event>, AutoCloseable {
     private static final int ROWS_BETWEEN_PROGRESS = 5000;
 

@@ -16,8 +16,8 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /**
- * A place in a mapping file, which knows its line, and the list of faults of the whole file, so that its writer hears of
- * all of them at once. Every scalar is text: {@code 1}, {@code true} and {@code 2026-03-01} are what they look like.
+ * A place in a mapping file, which knows its line, and the list of faults of the whole file, so that its writer hears
+ * of all of them at once. Every scalar is text: {@code 1}, {@code true} and {@code 2026-03-01} are what they look like.
  */
 final class Yaml {
     /** One thing wrong in the file; the sentence names file and line. */

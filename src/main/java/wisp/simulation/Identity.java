@@ -62,8 +62,8 @@ record Identity(Model model, WallClock clock, Chance chance) {
     }
 
     /**
-     * A number of the United Kingdom's numeric form. The rule of its check digit, herd × 100,000 + animal modulo 7, plus
-     * one, is from memory and agrees with published sequences.
+     * A number of the United Kingdom's numeric form. The rule of its check digit, herd × 100,000 + animal modulo 7,
+     * plus one, is from memory and agrees with published sequences.
      */
     static String number(long animal) {
         long herd = HERD + animal / 100_000;

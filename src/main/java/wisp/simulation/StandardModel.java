@@ -8,7 +8,8 @@ import java.util.List;
 import wisp.event.FarmDescribed;
 
 /**
- * The model's usual constants. They are invented ({@link StandardIllnesses} holds those of illness); their size is set so that a season looks like published herds:
+ * The model's usual constants. They are invented ({@link StandardIllnesses} holds those of illness); their size is set
+ * so that a season looks like published herds:
  *
  * <ul>
  *   <li>dead at birth or within 24–48 h 6.5 %, four fifths of them born dead (NAHMS Dairy 2007); unweighted mean of 26

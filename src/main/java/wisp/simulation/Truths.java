@@ -15,8 +15,8 @@ import java.util.List;
 
 /**
  * What is built into a simulated season: effects and shares, each with a sentence, among them those that follow from
- * the model by formula; and the model itself, its constants under their own names. What has no effect on health (gains in
- * weight, days of moves, doses) stands in the code alone.
+ * the model by formula; and the model itself, its constants under their own names. What has no effect on health (gains
+ * in weight, days of moves, doses) stands in the code alone.
  */
 public final class Truths {
     private static final JsonMapper JSON = JsonMapper.builder()

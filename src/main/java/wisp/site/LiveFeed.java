@@ -11,8 +11,8 @@ import wisp.log.StoredEvent;
 import wisp.records.Records;
 
 /**
- * Server-sent events: each client gets every event after the one that it names, in order, each once. The event's number is
- * its sequence, so that a client that reconnects with Last-Event-ID misses nothing.
+ * Server-sent events: each client gets every event after the one that it names, in order, each once. The event's number
+ * is its sequence, so that a client that reconnects with Last-Event-ID misses nothing.
  */
 final class LiveFeed {
     private static final long LOOK_EVERY_MS = 500;

@@ -6,9 +6,9 @@ import java.util.List;
 /**
  * The Aalen-Johansen estimator of the cumulative incidence of competing causes.
  *
- * <p>Fj(t) = sum over ti &lt;= t of S(ti-) dij / ni, with S the Kaplan-Meier survival from all causes (Aalen and Johansen
- * 1978, Scand J Statist 5:141; Marubini and Valsecchi 1995, section 10.2). The variance is the delta-method one of
- * Dinse and Larson 1986 (Biometrika 73:379) in the form of Gaynor and others 1993 (J Am Stat Assoc 88:400):
+ * <p>Fj(t) = sum over ti &lt;= t of S(ti-) dij / ni, with S the Kaplan-Meier survival from all causes (Aalen and
+ * Johansen 1978, Scand J Statist 5:141; Marubini and Valsecchi 1995, section 10.2). The variance is the delta-method
+ * one of Dinse and Larson 1986 (Biometrika 73:379) in the form of Gaynor and others 1993 (J Am Stat Assoc 88:400):
  *
  * <pre>var Fj(t) = sum (Fj(t) - Fj(ti))^2 di / (ni (ni - di)) + sum S(ti-)^2 dij (ni - dij) / ni^3
  *             - 2 sum (Fj(t) - Fj(ti)) S(ti-) dij / ni^2</pre>
@@ -37,7 +37,9 @@ public final class AalenJohansen {
         return leftTruncated(new double[0], times, causes, causeCount, scale, level);
     }
 
-    /** The same of lives under observation only after their entry: at risk over (entry, time]; entry 0 is the origin. */
+    /**
+     * The same of lives under observation only after their entry: at risk over (entry, time]; entry 0 is the origin.
+     */
     public static List<IncidenceCurve> leftTruncated(
             double[] entries, double[] times, int[] causes, int causeCount, CurveInterval scale, double level) {
         if (causeCount < 1) {

@@ -52,8 +52,8 @@ public final class CochranArmitage {
     }
 
     /**
-     * The permutation test by {@code draws} random shuffles of the cases from {@code seed}; p is (1 + those as far) / (1
-     * + draws).
+     * The permutation test by {@code draws} random shuffles of the cases from {@code seed}; p is (1 + those as far) /
+     * (1 + draws).
      */
     public static TrendTest permutation(int[] cases, int[] totals, double[] scores, int draws, long seed) {
         Margins margins = Margins.of(cases, totals, scores);

@@ -41,7 +41,9 @@ public record Coefficients(double[] values, double[][] covariance, String method
         return symmetric(j, t, level, "Wald, t on " + degreesOfFreedom + " degrees of freedom");
     }
 
-    /** The odds ratio (or rate ratio, of a log-linear fit) of one unit of column {@code j}: exp of the Wald interval. */
+    /**
+     * The odds ratio (or rate ratio, of a log-linear fit) of one unit of column {@code j}: exp of the Wald interval.
+     */
     public Interval ratio(int j, double level) {
         Interval log = wald(j, level);
         return new Interval(Math.exp(log.value()), Math.exp(log.low()), Math.exp(log.high()), level, log.method());

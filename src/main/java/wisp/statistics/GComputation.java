@@ -3,8 +3,8 @@ package wisp.statistics;
 /**
  * Marginal standardised risks by g-computation: the mean fitted risk if all were exposed and if none were.
  *
- * <p>Risks are averaged over the covariates as observed (Robins 1986; Hernan and Robins 2020, Causal Inference: What If,
- * section 13.3; Localio and others 2007, J Clin Epidemiol 60:874). Standard errors by the delta method from the
+ * <p>Risks are averaged over the covariates as observed (Robins 1986; Hernan and Robins 2020, Causal Inference: What
+ * If, section 13.3; Localio and others 2007, J Clin Epidemiol 60:874). Standard errors by the delta method from the
  * covariance of the coefficients, the covariates taken as fixed. They bear on causes only as far as the columns hold
  * every confounder.
  *

@@ -7,10 +7,10 @@ import java.util.Map;
 /**
  * Logistic regression of clustered outcomes by generalised estimating equations with exchangeable working correlation.
  *
- * <p>Every two outcomes of a cluster are taken to have the same correlation alpha, estimated by moments from the Pearson
- * residuals without correction for the number of columns; the covariance is the robust one and holds even where that is
- * not so (Liang and Zeger 1986, Biometrika 73:13). Agrees with R's {@code geepack::geeglm}. Effects are population
- * averages. With few clusters (say under 40) take the interval by Student's t.
+ * <p>Every two outcomes of a cluster are taken to have the same correlation alpha, estimated by moments from the
+ * Pearson residuals without correction for the number of columns; the covariance is the robust one and holds even where
+ * that is not so (Liang and Zeger 1986, Biometrika 73:13). Agrees with R's {@code geepack::geeglm}. Effects are
+ * population averages. With few clusters (say under 40) take the interval by Student's t.
  *
  * @param coefficients log odds ratios with their robust covariance
  * @param correlation alpha
@@ -29,7 +29,8 @@ public record GeneralisedEstimatingEquations(
      * @param outcomes whether each row is a case
      * @param clusters the cluster of each row, any numbers, in any order
      * @param design rows of covariates, the column of ones among them
-     * @throws CannotEstimate as {@link Logistic#fit}; also when the columns separate the outcome, there is one cluster, or
+     * @throws CannotEstimate as {@link Logistic#fit}; also when the columns separate the outcome, there is one cluster,
+     *     or
      *     no cluster has two rows
      */
     public static GeneralisedEstimatingEquations exchangeable(boolean[] outcomes, int[] clusters, double[][] design) {

@@ -4,8 +4,8 @@ package wisp.statistics;
  * Score and covariance of {@link GrayTest} in one stratum, by one walk through its event times.
  *
  * <p>Names follow Gray 1988: h_k(t) = n_k / S_k(t-) is the part of the modified risk set that censoring alone
- * explains, F0 the incidence under equality, a_gk the weight with which group k's martingale of the cause enters score g,
- * and c_gk its integral over dF0, by which it enters through F_k.
+ * explains, F0 the incidence under equality, a_gk the weight with which group k's martingale of the cause enters score
+ * g, and c_gk its integral over dF0, by which it enters through F_k.
  */
 final class GrayStratum {
     private final int k;

@@ -8,8 +8,8 @@ import java.util.TreeMap;
 /**
  * The Kaplan-Meier (product-limit) estimator of survival with Greenwood's variance.
  *
- * <p>S(t) = prod over event times ti &lt;= t of (1 - di / ni) (Kaplan and Meier 1958, J Am Stat Assoc 53:457), var S(t) =
- * S(t)^2 sum di / (ni (ni - di)) (Greenwood 1926). Times need not be sorted; an event at t precedes a censoring at t,
+ * <p>S(t) = prod over event times ti &lt;= t of (1 - di / ni) (Kaplan and Meier 1958, J Am Stat Assoc 53:457), var S(t)
+ * = S(t)^2 sum di / (ni (ni - di)) (Greenwood 1926). Times need not be sorted; an event at t precedes a censoring at t,
  * and both are at risk at t. Agrees with R's {@code survival::survfit}, save that the standard error is 0 and not NaN
  * once S is 0.
  */

@@ -4,8 +4,9 @@ package wisp.statistics;
  * The method of variance estimates recovery (MOVER): limits for the difference or the ratio of two independent
  * quantities from each one's own limits, whatever method those came from.
  *
- * <p>Difference: Zou and Donner 2008 (Stat Med 27:1693), equations (3) and (4); with Wilson limits it is Newcombe's method 10. Ratio: Donner
- * and Zou 2012 (Stat Methods Med Res 21:347), equation (9); an upper limit that nothing bounds is positive infinity.
+ * <p>Difference: Zou and Donner 2008 (Stat Med 27:1693), equations (3) and (4); with Wilson limits it is Newcombe's
+ * method 10. Ratio: Donner and Zou 2012 (Stat Methods Med Res 21:347), equation (9); an upper limit that nothing bounds
+ * is positive infinity.
  */
 public final class Mover {
     /** The method's name in {@link Interval#method()}. */

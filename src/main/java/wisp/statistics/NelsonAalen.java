@@ -3,9 +3,9 @@ package wisp.statistics;
 /**
  * The Nelson-Aalen estimator of the cumulative hazard.
  *
- * <p>H(t) = sum over event times ti &lt;= t of di / ni, var H(t) = sum di / ni^2 (Nelson 1972, Technometrics 14:945; Aalen
- * 1978, Ann Statist 6:701; Klein and Moeschberger 2003, eq. 4.2.3-4.2.4). Agrees with R's {@code survival::survfit}
- * ({@code cumhaz}, {@code std.chaz}).
+ * <p>H(t) = sum over event times ti &lt;= t of di / ni, var H(t) = sum di / ni^2 (Nelson 1972, Technometrics 14:945;
+ * Aalen 1978, Ann Statist 6:701; Klein and Moeschberger 2003, eq. 4.2.3-4.2.4). Agrees with R's {@code
+ * survival::survfit} ({@code cumhaz}, {@code std.chaz}).
  */
 public final class NelsonAalen {
     private NelsonAalen() {}

@@ -5,9 +5,9 @@ import java.util.Arrays;
 /**
  * The proportional odds (cumulative logit) regression of an ordered outcome.
  *
- * <p>logit P(Y &lt;= k) = zeta_k - x b, so that a positive coefficient moves towards higher categories (McCullagh 1980, J R
- * Stat Soc B 42:109). Fitted by Newton's steps with the observed information. Agrees with R's {@code MASS::polr}, whose
- * own covariance comes from a numerical Hessian and is good to about four digits.
+ * <p>logit P(Y &lt;= k) = zeta_k - x b, so that a positive coefficient moves towards higher categories (McCullagh 1980,
+ * J R Stat Soc B 42:109). Fitted by Newton's steps with the observed information. Agrees with R's {@code MASS::polr},
+ * whose own covariance comes from a numerical Hessian and is good to about four digits.
  *
  * @param coefficients slopes b, one a column, followed by the thresholds zeta in ascending order
  * @param slopes how many of the coefficients are slopes
@@ -53,7 +53,8 @@ public record ProportionalOdds(Coefficients coefficients, int slopes, double log
      *
      * @param categories 0 to K - 1, ordered, each of them seen
      * @param design rows of covariates, without a column of ones: the thresholds stand for it
-     * @throws CannotEstimate when there are no rows, fewer than two categories or an empty one, a number is out of range,
+     * @throws CannotEstimate when there are no rows, fewer than two categories or an empty one, a number is out of
+     *     range,
      *     a column is a combination of others, or the likelihood has no maximum
      */
     public static ProportionalOdds fitWeighted(int[] categories, double[] weights, double[][] design) {

@@ -78,8 +78,8 @@ public final class RateRatio {
     }
 
     /**
-     * Two-sided mid-p of equal rates: twice the smaller tail of the conditional binomial, the observed split counted half
-     * (as epitools' {@code rateratio.midp}).
+     * Two-sided mid-p of equal rates: twice the smaller tail of the conditional binomial, the observed split counted
+     * half (as epitools' {@code rateratio.midp}).
      *
      * @throws CannotEstimate as {@link #of}
      */

@@ -2,7 +2,9 @@ package wisp.statistics;
 
 import org.apache.commons.math3.special.Gamma;
 
-/** The distribution of the outcome in a generalised linear model, with its canonical link (McCullagh and Nelder 1989). */
+/**
+ * The distribution of the outcome in a generalised linear model, with its canonical link (McCullagh and Nelder 1989).
+ */
 public enum RegressionFamily {
     /** Cases of trials, logit link. */
     BINOMIAL {

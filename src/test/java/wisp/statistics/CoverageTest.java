@@ -9,9 +9,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * How often the 95 % intervals hold the truth in small invented samples. The tolerance is four binomial standard errors of the
- * 4,000 samples (0.0138) on either side of a band, and the band is what the family is known to reach at that size: an
- * interval that rests on a normal approximation is not exact at n = 25, and the test says how far off it may be.
+ * How often the 95 % intervals hold the truth in small invented samples. The tolerance is four binomial standard errors
+ * of the 4,000 samples (0.0138) on either side of a band, and the band is what the family is known to reach at that
+ * size: an interval that rests on a normal approximation is not exact at n = 25, and the test says how far off it may
+ * be.
  */
 class CoverageTest {
     private static final int SAMPLES = 4000;
