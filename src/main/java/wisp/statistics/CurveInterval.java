@@ -62,7 +62,7 @@ public enum CurveInterval {
 
     abstract double[] limits(double s, double se, double z);
 
-    /** The interval of a survival probability; Wilson score on {@code known} lives where it is 0 or 1. */
+    /** The interval of a survival probability; Wilson score on {@code known} lives where it is 0 or 1 (read there only). */
     Interval ofSurvival(double s, double se, int known, double level, String curve) {
         double z = TwoSided.quantile(level);
         if (s <= 0 || s >= 1) {

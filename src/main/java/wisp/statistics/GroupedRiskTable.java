@@ -60,7 +60,15 @@ record GroupedRiskTable(double[] times, int[][] atRisk, int[][][] events) {
 
     /** The distinct labels, ascending. */
     static int[] labels(int[] values) {
-        return Arrays.stream(values).sorted().distinct().toArray();
+        int[] ascending = values.clone();
+        Arrays.sort(ascending);
+        int count = 0;
+        for (int value : ascending) {
+            if (count == 0 || value != ascending[count - 1]) {
+                ascending[count++] = value;
+            }
+        }
+        return Arrays.copyOf(ascending, count);
     }
 
     private static int[] rows(int[] strata, int stratum) {

@@ -44,7 +44,8 @@ public record IncidenceCurve(
         int i = StepFunction.lastAtOrBefore(times, time);
         double f = i < 0 ? 0 : incidence[i];
         double se = i < 0 ? 0 : standardErrors[i];
-        Interval there = scale.ofIncidence(f, se, known(time, i), level, "Aalen-Johansen");
+        int known = f > 0 && f < 1 ? 0 : known(time, i);
+        Interval there = scale.ofIncidence(f, se, known, level, "Aalen-Johansen");
         return f < 1 ? StepFunction.held(there, time, followUp) : there;
     }
 

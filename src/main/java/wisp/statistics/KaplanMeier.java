@@ -1,7 +1,6 @@
 package wisp.statistics;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.Arrays;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -11,7 +10,7 @@ import java.util.TreeMap;
  * <p>S(t) = prod over event times ti &lt;= t of (1 - di / ni) (Kaplan and Meier 1958, J Am Stat Assoc 53:457), var S(t)
  * = S(t)^2 sum di / (ni (ni - di)) (Greenwood 1926). Times need not be sorted; an event at t precedes a censoring at t,
  * and both are at risk at t. Agrees with R's {@code survival::survfit}, save that the standard error is 0 and not NaN
- * once S is 0.
+ * once S is 0. With late entry the risk set may run empty early; S is 0 from there on, as the estimator has it.
  */
 public final class KaplanMeier {
     private KaplanMeier() {}
@@ -35,23 +34,29 @@ public final class KaplanMeier {
         if (strata.length != times.length || events.length != times.length) {
             throw new CannotEstimate("The survival curve", "the times, events and strata given are not equally many");
         }
-        Map<Integer, Integer> sizes = new HashMap<>();
-        for (int stratum : strata) {
-            sizes.merge(stratum, 1, Integer::sum);
+        int[] labels = GroupedRiskTable.labels(strata);
+        int[] sizes = new int[labels.length];
+        int[] which = new int[strata.length];
+        for (int i = 0; i < strata.length; i++) {
+            which[i] = Arrays.binarySearch(labels, strata[i]);
+            sizes[which[i]]++;
+        }
+        double[][] ownTimes = new double[labels.length][];
+        boolean[][] ownEvents = new boolean[labels.length][];
+        for (int s = 0; s < labels.length; s++) {
+            ownTimes[s] = new double[sizes[s]];
+            ownEvents[s] = new boolean[sizes[s]];
+        }
+        for (int i = 0; i < strata.length; i++) {
+            int s = which[i];
+            int at = --sizes[s];
+            ownTimes[s][at] = times[i];
+            ownEvents[s][at] = events[i];
         }
         SortedMap<Integer, SurvivalCurve> curves = new TreeMap<>();
-        sizes.forEach((stratum, size) -> {
-            double[] own = new double[size];
-            boolean[] ownEvents = new boolean[size];
-            int count = 0;
-            for (int i = 0; i < strata.length; i++) {
-                if (strata[i] == stratum) {
-                    own[count] = times[i];
-                    ownEvents[count++] = events[i];
-                }
-            }
-            curves.put(stratum, of(own, ownEvents));
-        });
+        for (int s = 0; s < labels.length; s++) {
+            curves.put(labels[s], of(ownTimes[s], ownEvents[s]));
+        }
         return curves;
     }
 

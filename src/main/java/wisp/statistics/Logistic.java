@@ -12,6 +12,12 @@ package wisp.statistics;
 public final class Logistic {
     private static final String WHAT = "The logistic regression";
 
+    /**
+     * After how many steps to ask whether they run off: late enough that the rest has settled, and before probabilities
+     * so near to 0 and 1 that rounding takes over the direction.
+     */
+    private static final int[] STEPS = {10, 12, 15, 18, 40};
+
     private Logistic() {}
 
     /**
@@ -29,14 +35,17 @@ public final class Logistic {
     /** The fit to {@code cases[i]} of {@code trials[i]} in each row; throws as {@link #fit}. */
     public static RegressionFit fitGrouped(double[] cases, double[] trials, double[][] design) {
         RegressionData data = data(cases, trials, design);
-        NewtonFit newton = NewtonFit.free(RegressionFamily.BINOMIAL, data, false);
-        if (newton.converged()) {
-            return RegressionFit.of(RegressionFamily.BINOMIAL, data, newton, false, "maximum likelihood");
+        NewtonFit newton = null;
+        for (int steps : STEPS) {
+            newton = NewtonFit.within(steps, RegressionFamily.BINOMIAL, data);
+            if (newton.converged()) {
+                return RegressionFit.of(RegressionFamily.BINOMIAL, data, newton, false, "maximum likelihood");
+            }
+            if (separates(newton.lastStep(), data)) {
+                return penalised(data, "Firth's penalised likelihood, because the columns separate the outcome");
+            }
         }
-        if (!separates(newton.lastStep(), data)) {
-            throw new CannotEstimate(WHAT, "the likelihood did not settle after " + newton.iterations() + " steps");
-        }
-        return penalised(data, "Firth's penalised likelihood, because the columns separate the outcome");
+        throw new CannotEstimate(WHAT, "the likelihood did not settle after " + newton.iterations() + " steps");
     }
 
     /** The fit to single outcomes under Firth's penalty, separated or not; throws as {@link #fit}. */

@@ -24,20 +24,24 @@ record NewtonFit(
 
     static NewtonFit free(RegressionFamily family, RegressionData data, boolean firth) {
         double[] start = firth ? new double[data.columns()] : nearOutcomes(family, data);
-        return from(family, data, firth, start, NONE);
+        return from(family, data, firth, start, NONE, firth ? FIRTH_STEPS_MAX : STEPS_MAX);
+    }
+
+    /** The unpenalised fit, given up after {@code steps} steps. */
+    static NewtonFit within(int steps, RegressionFamily family, RegressionData data) {
+        return from(family, data, false, nearOutcomes(family, data), NONE, steps);
     }
 
     /** Steps from {@code start}, leaving its {@code fixed}-th coefficient as it is. */
     static NewtonFit holding(RegressionFamily family, RegressionData data, boolean firth, double[] start, int fixed) {
-        return from(family, data, firth, start, fixed);
+        return from(family, data, firth, start, fixed, firth ? FIRTH_STEPS_MAX : STEPS_MAX);
     }
 
     private static NewtonFit from(
-            RegressionFamily family, RegressionData data, boolean firth, double[] start, int fixed) {
+            RegressionFamily family, RegressionData data, boolean firth, double[] start, int fixed, int limit) {
         double[] reach = reach(data);
         State state = State.at(family, data, firth, start.clone());
         double[] step = new double[reach.length];
-        int limit = firth ? FIRTH_STEPS_MAX : STEPS_MAX;
         for (int iteration = 1; iteration <= limit; iteration++) {
             double[] full = state.step(fixed);
             if (full == null) {
@@ -146,15 +150,20 @@ record NewtonFit(
             }
             Symmetric factored = Symmetric.of(information);
             if (firth && factored != null) {
-                modify(score, factored.inverse(), family, data, coefficients);
+                modify(score, information, factored.inverse(), family, data, coefficients);
                 value += factored.logDeterminant() / 2;
             }
             return new State(coefficients, score, information, factored, value);
         }
 
-        /** Firth's modified score: h (1/2 - p) is added to each residual, h the leverage of the row. */
+        /**
+         * Firth's modified score: h (1/2 - p) is added to each residual, h the leverage of the row. That is the score
+         * of h / 2 cases among h further trials, and steps by the information with those trials in it do not overshoot
+         * as steps by the plain one may (Kosmidis and Firth 2009, Biometrika 96:793, section 4).
+         */
         private static void modify(
                 double[] score,
+                double[][] stepInformation,
                 double[][] inverse,
                 RegressionFamily family,
                 RegressionData data,
@@ -164,8 +173,12 @@ record NewtonFit(
                 double trials = data.trials()[i];
                 double mean = family.mean(data.eta(i, coefficients), trials);
                 double leverage = family.variance(mean, trials) * Symmetric.quadratic(row, inverse);
+                double p = mean / trials;
                 for (int j = 0; j < score.length; j++) {
-                    score[j] += row[j] * leverage * (0.5 - mean / trials);
+                    score[j] += row[j] * leverage * (0.5 - p);
+                    for (int k = 0; k < score.length; k++) {
+                        stepInformation[j][k] += leverage * p * (1 - p) * row[j] * row[k];
+                    }
                 }
             }
         }
@@ -177,7 +190,8 @@ record NewtonFit(
         /** Newton's step; null when the information is singular. */
         double[] step(int fixed) {
             if (fixed == NONE) {
-                return factored == null ? null : factored.solve(score);
+                Symmetric steps = factored == null ? null : Symmetric.of(information);
+                return steps == null ? null : steps.solve(score);
             }
             double[][] held = new double[score.length][];
             for (int j = 0; j < held.length; j++) {

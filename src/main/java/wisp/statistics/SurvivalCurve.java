@@ -40,7 +40,9 @@ public record SurvivalCurve(
         int i = StepFunction.lastAtOrBefore(times, time);
         double s = i < 0 ? 1 : survival[i];
         double se = i < 0 ? 0 : standardErrors[i];
-        Interval there = scale.ofSurvival(s, se, known(time, i), level, "Kaplan-Meier");
+        // with no event yet those of known state are those still followed, and no sum is needed
+        int known = s == 1 ? followUp.atRiskAt(time) : s == 0 ? known(time, i) : 0;
+        Interval there = scale.ofSurvival(s, se, known, level, "Kaplan-Meier");
         return s > 0 ? StepFunction.held(there, time, followUp) : there;
     }
 
