@@ -40,8 +40,8 @@ public final class IndicatorSentence {
             return "Among " + who + " whose outcome is settled, the share with "
                     + done.done().words() + " by the end of the last day that the law of the farm's jurisdiction allows"
                     + " for " + LIMITS.getOrDefault(done.limit(), done.limit()) + ", the day of birth being day 0."
-                    + " A calf that left without it counts as not done; one that died without it before that day was over is"
-                    + " left out.";
+                    + " A calf that left without it counts as not done; one that died without it before that day was"
+                    + " over is left out.";
         } else if (rule instanceof Rule.DoneAtEnd atEnd) {
             return "Among " + who
                     + " that were alive and present at the end of the last day on which the law of the farm's"

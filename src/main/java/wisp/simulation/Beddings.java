@@ -50,7 +50,7 @@ record Beddings(Model model, WallClock clock) {
                             true,
                             clock.at(bedded + 10),
                             "morning",
-                            new PenCleaned(),
+                            new PenCleaned(null, null),
                             null));
                 }
                 events.add(new Event(

@@ -11,8 +11,8 @@ final class Cautions {
     static String of(Indicator indicator) {
         if (indicator.rule() instanceof Rule.CastratedLawfully || indicator.rule() instanceof Rule.DoneAtEnd) {
             return "Castration hurts at any age. Ask the vet about anaesthetic and pain relief even where the law does"
-                    + " not demand them, and look again at any calf of which not both testicles were below the ring. Limits"
-                    + " differ between countries and change: local law and the vet in charge decide.";
+                    + " not demand them, and look again at any calf of which not both testicles were below the ring."
+                    + " Limits differ between countries and change: local law and the vet in charge decide.";
         }
         if (indicator.measure() == Measure.INSIDE_LIMIT) {
             return "The limit is quoted from the limits file of the farm's jurisdiction, with its source and whether it"

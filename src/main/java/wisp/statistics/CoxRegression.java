@@ -77,8 +77,7 @@ public record CoxRegression(Coefficients coefficients, double logLikelihood, dou
             }
         }
         throw new CannotEstimate(
-                WHAT,
-                "the likelihood did not settle: some column has no event on one side, so its hazard ratio is unbounded");
+                WHAT, "the likelihood did not settle: some column has no event on one side and no finite ratio");
     }
 
     private static double[] moved(double[] from, double[] step, double share) {

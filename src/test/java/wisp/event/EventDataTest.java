@@ -86,7 +86,8 @@ class EventDataTest {
                 arguments("left", "{'reason':'sold'}", new Left(Left.Reason.SOLD)),
                 arguments("died", "{'cause':'bloat','euthanised':true}", new Died("bloat", true)),
                 arguments("pen-bedded", "{'material':'straw','depth_cm':20}", new PenBedded("straw", 20.0)),
-                arguments("pen-cleaned", "{}", new PenCleaned()),
+                arguments("pen-cleaned", "{}", new PenCleaned(null, null)),
+                arguments("pen-cleaned", "{\"material\":\"straw\",\"depth_cm\":40}", new PenCleaned("straw", 40.0)),
                 arguments("noted", "{'text':'a note'}", new Noted("a note")),
                 arguments(
                         "farm-described",

@@ -50,7 +50,9 @@ class ArchitectureTest {
                         "records",
                         "site",
                         "interchange",
-                        "simulation"));
+                        "simulation",
+                        "question",
+                        "statistics"));
         return arrows;
     }
 
