@@ -8,7 +8,8 @@ import wisp.event.EventReader;
 /** One event of every type with every field that it can have, some awkward ones besides. */
 final class EveryType {
     private static final String LINES = """
-            birth|c1|{"alive":true,"sex":"female","dam":"D, the \\"old\\" one","sire":"S","breed":"AA","pen":"A","ease":2,"litter_size":2,"dam_parity":3,"weight_kg":41.25,"keep_entire":false}
+            birth|c1|{"alive":true,"sex":"female","dam":"D, the \\"old\\" one","sire":"S","breed":"AA",\
+            "pen":"A","ease":2,"litter_size":2,"dam_parity":3,"weight_kg":41.25,"keep_entire":false}
             birth|c2|{"alive":false,"breed":"AA","sire":"S","pen":"A"}
             cleanliness-scored|c1|{"score":2,"pen":"A"}
             navel-treated|c1|{"product":"iodine","concentration_percent":7,"method":"dip"}
@@ -24,7 +25,8 @@ final class EveryType {
             disbudded|c1|{"method":"cautery","anaesthetic":"procaine","pain_relief":true}
             illness-found|c1|{"condition":"pneumonia","severity":2,"temperature_c":40.1,"signs":"coughs;\\nlies"}
             recovered|c1|{"condition":"pneumonia"}
-            treated|c1|{"medicine":"M","dose":5,"dose_unit":"ml","route":"under the skin","batch":"B1","condition":"pneumonia","meat_withdrawal_days":28,"given_by":"Ann"}
+            treated|c1|{"medicine":"M","dose":5,"dose_unit":"ml","route":"under the skin","batch":"B1",\
+            "condition":"pneumonia","meat_withdrawal_days":28,"given_by":"Ann"}
             treated|c1|{"medicine":"M","dose":2,"dose_unit":"boluses"}
             vaccinated|c1|{"vaccine":"V","batch":"B2"}
             moved|c1|{"pen":"B"}
@@ -36,9 +38,11 @@ final class EveryType {
             pen-cleaned|A|{}
             noted|c1|{"text":"  kept with its blanks "}
             noted|c1|{"text":"=1+1"}
-            farm-described|farm|{"name":"Hill End","zone":"Europe/London","jurisdiction":"england","enterprise":"dairy","seasons":[{"name":"Spring","from":"2026-01-01","to":"2026-07-01"}]}
+            farm-described|farm|{"name":"Hill End","zone":"Europe/London","jurisdiction":"england",\
+            "enterprise":"dairy","seasons":[{"name":"Spring","from":"2026-01-01","to":"2026-07-01"}]}
             retracted|c1|{"event_source":"test","event_id":"e20","reason":"other calf"}
-            amended|c1|{"event_source":"test","event_id":"e21","time":"2026-03-02T09:00:00+00:00","data":{"weight_kg":61},"reason":"misread"}
+            amended|c1|{"event_source":"test","event_id":"e21","time":"2026-03-02T09:00:00+00:00",\
+            "data":{"weight_kg":61},"reason":"misread"}
             """;
 
     private EveryType() {}

@@ -173,7 +173,8 @@ class IcarTest {
     }
 
     private static String amend(int weight) {
-        return "{\"event_source\":\"book\",\"event_id\":\"w\",\"time\":\"2026-03-01T09:00:00Z\",\"data\":{\"weight_kg\":"
+        return "{\"event_source\":\"book\",\"event_id\":\"w\",\"time\":\"2026-03-01T09:00:00Z\","
+                + "\"data\":{\"weight_kg\":"
                 + weight + "}}";
     }
 

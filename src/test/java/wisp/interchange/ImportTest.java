@@ -79,7 +79,8 @@ class ImportTest {
         Path more = file(
                 "sound.csv",
                 HEADER
-                        + "2026-03-01,noted,c1,a\n2026-03-02,noted,c1,b\n2026-03-07,noted,c1,z\n2026-03-07,noted,c1,z\n");
+                        + "2026-03-01,noted,c1,a\n2026-03-02,noted,c1,b\n"
+                        + "2026-03-07,noted,c1,z\n2026-03-07,noted,c1,z\n");
         ImportReport dry = Imports.run(log, Imports.DRY, more);
         assertEquals(2, log.last());
         assertEquals(2, dry.accepted());
