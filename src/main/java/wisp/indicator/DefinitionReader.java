@@ -30,8 +30,8 @@ final class DefinitionReader {
         whole.get().choice("for_each", Map.of("condition", true));
         List<Indicator> indicators = new ArrayList<>();
         for (Map.Entry<String, String> condition : conditions.titles().entrySet()) {
-            String filled =
-                    text.replace("{condition}", condition.getKey()).replace("{Condition}", condition.getValue());
+            String title = condition.getValue().replace("\\", "\\\\").replace("\"", "\\\"");
+            String filled = text.replace("{condition}", condition.getKey()).replace("{Condition}", title);
             if (faults.size() == before) {
                 YamlMap.parse(file, filled, faults).ifPresent(map -> {
                     map.text("for_each");
@@ -39,7 +39,25 @@ final class DefinitionReader {
                 });
             }
         }
+        if (faults.size() == before) {
+            targetsMeant(whole.get(), indicators);
+        }
         return indicators;
+    }
+
+    /** A target of an id that the file does not define would be passed over in silence. */
+    private static void targetsMeant(YamlMap in, List<Indicator> defined) {
+        List<String> ids = defined.stream().map(Indicator::id).toList();
+        in.map("targets").ifPresent(targets -> {
+            for (String id : targets.keys()) {
+                if (!ids.contains(id)) {
+                    targets.fault(
+                            id,
+                            "This file defines no figure " + id + ".",
+                            "Write one of: " + String.join(", ", ids) + ".");
+                }
+            }
+        });
     }
 
     private Optional<Indicator> one(String file, YamlMap in) {
@@ -59,7 +77,10 @@ final class DefinitionReader {
         Target target = target(in, id);
         String source = in.text("source");
         String remarks = in.optionalText("remarks").orElse("");
-        in.nothingElse();
+        // without a measure nobody knows which keys belong here
+        if (measure.isPresent()) {
+            in.nothingElse();
+        }
         if (faults.size() > before || measure.isEmpty() || rule.isEmpty()) {
             return Optional.empty();
         }

@@ -14,10 +14,14 @@ final class IndicatorCheck {
             window(indicator, rate.window(), in);
         } else if (indicator.rule() instanceof Rule.Feature feature) {
             late(presentAt, feature.window().end(), in);
+            hours(indicator, feature.window().end(), in);
             if (feature.firstPresent().isEmpty()) {
                 in.fault(
                         "feature", "Every calf would have a feature that asks nothing.", "Name a field and its value.");
             }
+        } else if (indicator.rule() instanceof Rule.AmountByAge amount) {
+            late(presentAt, amount.by(), in);
+            hours(indicator, amount.by(), in);
         } else if (indicator.rule() instanceof Rule.CastratedLawfully) {
             female(indicator, in);
         } else if (indicator.rule() instanceof Rule.DoneAtEnd end) {
@@ -41,11 +45,14 @@ final class IndicatorCheck {
                     "Calves born dead can never come under risk in this window.",
                     "Leave out born: any, or count death from birth on.");
         }
-        boolean minutes = window.end().exact().toHours() < 48;
-        if (minutes && !indicator.needsHours()) {
+        hours(indicator, window.end(), in);
+    }
+
+    private static void hours(Indicator indicator, Age end, YamlMap in) {
+        if (end.exact().toHours() < 48 && !indicator.needsHours()) {
             in.fault(
                     "clock",
-                    "A window that ends at " + window.end().text() + " cannot be judged by the day.",
+                    "A window that ends at " + end.text() + " cannot be judged by the day.",
                     "Write clock: hours, so that calves without an hour of birth are left out.");
         }
     }

@@ -13,6 +13,9 @@ import wisp.event.Fault;
 final class MatchReader {
     private static final Map<String, EventType> TYPES = types();
 
+    /** Every number that an event can hold takes one of these. */
+    private static final List<String> AMOUNTS = List.of("1", "5", "40");
+
     private MatchReader() {}
 
     /** {@code event: TYPE} with an optional {@code where:}. */
@@ -50,6 +53,18 @@ final class MatchReader {
         return tests;
     }
 
+    /** An amount can only be summed over a field that holds numbers. */
+    static void isAmount(YamlMap in, EventType type, String key, String field) {
+        boolean text = accepts(type, field, "\"word\"");
+        boolean number = AMOUNTS.stream().anyMatch(amount -> accepts(type, field, amount));
+        if (text || !number) {
+            in.fault(
+                    key,
+                    "The field " + field + " of a " + type.wireName() + " event holds no amount.",
+                    "Name a field of it that holds a number.");
+        }
+    }
+
     /** A definition is wrong when no event can have the field or the value that it names. */
     private static void canHold(YamlMap in, EventType type, String field, String json) {
         List<Fault> faults =
@@ -66,9 +81,12 @@ final class MatchReader {
 
     /** A number may have been meant as a word, as in an ear tag's number. */
     private static boolean accepted(EventType type, String field, String json) {
-        return !json.startsWith("\"")
-                && EventReader.readData(type, "{\"" + field + "\":\"" + json + "\"}").faults().stream()
-                        .noneMatch(fault -> fault.field().equals("data.data." + field));
+        return !json.startsWith("\"") && accepts(type, field, "\"" + json + "\"");
+    }
+
+    private static boolean accepts(EventType type, String field, String json) {
+        return EventReader.readData(type, "{\"" + field + "\":" + json + "}").faults().stream()
+                .noneMatch(fault -> fault.field().equals("data.data." + field));
     }
 
     private static String literal(String value) {

@@ -8,6 +8,9 @@ import wisp.event.EventType;
 
 /** Reads the rule of a definition: the keys that each measure has. */
 final class RuleReader {
+    private static final String NAME_OUTCOME =
+            "Write outcome: death, outcome: {condition: …} or outcome: {any_of: […]}.";
+
     private final YamlMap in;
     private final Conditions conditions;
 
@@ -74,6 +77,7 @@ final class RuleReader {
     private Optional<Rule> amount(YamlMap map) {
         Optional<EventMatch> match = MatchReader.event(map);
         String field = map.text("field");
+        match.filter(m -> !field.isEmpty()).ifPresent(m -> MatchReader.isAmount(map, m.type(), "field", field));
         Optional<Age> by = requiredAge(map, "by");
         double share = map.number("share_of_birth_weight").orElse(0.0);
         double otherwise = map.number("otherwise").orElse(0.0);
@@ -103,8 +107,11 @@ final class RuleReader {
 
     private Optional<Outcome> outcome() {
         if (!in.isMap("outcome")) {
-            Map<String, Outcome> words = Map.of("death", new Outcome.Death());
-            return in.choice("outcome", words);
+            if (in.optionalText("outcome").filter("death"::equals).isPresent()) {
+                return Optional.of(new Outcome.Death());
+            }
+            in.fault("outcome", "The outcome is not named.", NAME_OUTCOME);
+            return Optional.empty();
         }
         YamlMap map = in.map("outcome").orElseThrow();
         Optional<Outcome> outcome;
@@ -112,7 +119,9 @@ final class RuleReader {
             outcome = condition(map)
                     .map(key -> new Outcome.Illness(key, conditions.titles().get(key)));
         } else {
-            map.missing("any_of");
+            if (!map.has("any_of")) {
+                in.fault("outcome", "The outcome is not named.", NAME_OUTCOME);
+            }
             List<EventMatch> matches = map.maps("any_of").stream()
                     .map(this::wholeMatch)
                     .flatMap(Optional::stream)

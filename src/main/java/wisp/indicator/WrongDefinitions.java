@@ -1,5 +1,6 @@
 package wisp.indicator;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -9,8 +10,14 @@ public class WrongDefinitions extends RuntimeException {
 
     /** All that is wrong, over all files. */
     public WrongDefinitions(List<DefinitionFault> faults) {
-        super(faults.stream().map(DefinitionFault::toString).collect(Collectors.joining("\n")));
-        this.faults = List.copyOf(faults);
+        super(sorted(faults).stream().map(DefinitionFault::toString).collect(Collectors.joining("\n")));
+        this.faults = sorted(faults);
+    }
+
+    private static List<DefinitionFault> sorted(List<DefinitionFault> faults) {
+        return faults.stream()
+                .sorted(Comparator.comparing(DefinitionFault::file).thenComparing(DefinitionFault::line))
+                .toList();
     }
 
     /** The faults one by one. */

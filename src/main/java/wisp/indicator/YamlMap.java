@@ -52,8 +52,11 @@ final class YamlMap {
             faults.add(new DefinitionFault(file, 1, "It is not a list of keys and values.", "Begin with id: …"));
         } catch (MarkedYamlEngineException wrong) {
             int at = wrong.getProblemMark().map(Mark::getLine).orElse(0) + 1;
-            faults.add(
-                    new DefinitionFault(file, at, "It is not YAML: " + wrong.getProblem() + ".", "Check the indent."));
+            faults.add(new DefinitionFault(
+                    file,
+                    at,
+                    "It is not YAML: " + wrong.getProblem() + ".",
+                    "Check brackets, quotation marks and indent there."));
         }
         return Optional.empty();
     }
@@ -132,11 +135,16 @@ final class YamlMap {
 
     /** A required choice among words. */
     <T> Optional<T> choice(String key, Map<String, T> choices) {
+        String all = String.join(", ", choices.keySet());
+        if (!entries.containsKey(key)) {
+            asked.add(key);
+            fault(line, "The key " + key + " is missing.", "Add " + key + ": with one of: " + all + ".");
+            return Optional.empty();
+        }
         String word = text(key);
         if (word.isEmpty() || choices.containsKey(word)) {
             return Optional.ofNullable(choices.get(word));
         }
-        String all = String.join(", ", choices.keySet());
         fault(key, "\"" + word + "\" is no value of " + key + ".", "Write one of: " + all + ".");
         return Optional.empty();
     }
