@@ -56,7 +56,7 @@ final class Comparing {
             difference = Mover.difference(a.interval(), b.interval());
             ratio = ratio(a, b);
         }
-        String words = ComparisonWords.of(a.indicator().measure(), with, difference, adjusted, made);
+        String words = ComparisonWords.of(a.indicator().measure(), with, difference, made < 2 ? p : adjusted, made);
         return new Comparison(with, b, difference, ratio, p, adjusted, made, words);
     }
 

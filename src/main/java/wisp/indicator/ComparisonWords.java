@@ -3,7 +3,7 @@ package wisp.indicator;
 import java.util.Locale;
 import wisp.statistics.Interval;
 
-/** Says in a sentence what a comparison shows, never more than its interval allows. */
+/** Says in a sentence what a comparison shows, never more than its interval and its p-value allow. */
 final class ComparisonWords {
     private ComparisonWords() {}
 
@@ -12,15 +12,15 @@ final class ComparisonWords {
      *
      * @param with what it is compared with
      * @param difference null where one of the two has no estimate
-     * @param adjustedP Holm-adjusted p-value where several comparisons are made at once, else NaN
+     * @param p p-value, adjusted by Holm where several comparisons are made at once; NaN where there is none
      */
-    static String of(Measure measure, String with, Interval difference, double adjustedP, int comparisons) {
+    static String of(Measure measure, String with, Interval difference, double p, int comparisons) {
         if (difference == null) {
             return "It cannot be compared with " + with + ": one of the two has no estimate.";
         }
         String direction = difference.value() > 0 ? "higher" : "lower";
         boolean excludesZero = difference.low() > 0 || difference.high() < 0;
-        boolean stands = comparisons < 2 || adjustedP < 0.05;
+        boolean stands = p < 0.05 || (comparisons < 2 && Double.isNaN(p));
         String span = "(95 % interval " + span(measure, difference) + ")";
         if (difference.value() == 0) {
             return "The same as " + with + " " + span + ".";
@@ -29,8 +29,14 @@ final class ComparisonWords {
         if (excludesZero && stands) {
             return size + ": more than chance.";
         }
-        String several = excludesZero ? " once all " + comparisons + " comparisons are allowed for" : "";
-        return size + ": could be chance" + several + ".";
+        if (!excludesZero || Double.isNaN(p)) {
+            return size + ": could be chance.";
+        }
+        String chance = String.format(Locale.ROOT, "p = %.2f", p);
+        return size + ": could be chance, "
+                + (comparisons < 2
+                        ? "as an exact test gives " + chance + "."
+                        : "once all " + comparisons + " comparisons are allowed for (" + chance + ").");
     }
 
     private static String span(Measure measure, Interval difference) {

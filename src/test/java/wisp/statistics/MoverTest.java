@@ -1,0 +1,88 @@
+package wisp.statistics;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class MoverTest {
+
+    // R 4.2.2: Newcombe's method 10 written out from two prop.test(correct = FALSE) intervals.
+    @Test
+    void theDifferenceOfTwoWilsonIntervalsIsNewcombesMethodTen() {
+        ReferenceFile reference = ReferenceFile.read("newcombe-difference");
+        int[] x1 = reference.integers("input/data/x1");
+        int[] n1 = reference.integers("input/data/n1");
+        int[] x2 = reference.integers("input/data/x2");
+        int[] n2 = reference.integers("input/data/n2");
+        for (int i = 0; i < x1.length; i++) {
+            Interval difference =
+                    Mover.difference(WilsonInterval.of(x1[i], n1[i], 0.95), WilsonInterval.of(x2[i], n2[i], 0.95));
+            ReferenceFile.assertClose(reference.numbers("expected/difference")[i], difference.value(), 1e-6, "value");
+            ReferenceFile.assertClose(reference.numbers("expected/lower")[i], difference.low(), 1e-6, "low");
+            ReferenceFile.assertClose(reference.numbers("expected/upper")[i], difference.high(), 1e-6, "high");
+        }
+    }
+
+    /** Fieller 1954: of two normal estimates, the limits R of the ratio solve (a - R b)² = ha² + R² hb². */
+    @Test
+    void theRatioOfTwoSymmetricIntervalsIsFiellers() {
+        Interval ratio = Mover.ratio(interval(10, 8, 12), interval(5, 4, 6));
+        // (10 - 5 R)² = 4 + R², that is 24 R² - 100 R + 96 = 0
+        assertEquals(2, ratio.value());
+        assertEquals((100 - Math.sqrt(100 * 100 - 4 * 24 * 96)) / 48, ratio.low(), 1e-12);
+        assertEquals((100 + Math.sqrt(100 * 100 - 4 * 24 * 96)) / 48, ratio.high(), 1e-12);
+    }
+
+    /** How Donner and Zou 2012 derive them: a limit R of a / b is where that limit of the difference a - R b is 0. */
+    @Test
+    void aLimitOfTheRatioIsWhereThatOfTheDifferenceIsNought() {
+        long seed = 20264;
+        Random random = new Random(seed);
+        for (int i = 0; i < 500; i++) {
+            Interval a = WilsonInterval.of(1 + random.nextInt(30), 30 + random.nextInt(100), 0.95);
+            Interval b = WilsonInterval.of(1 + random.nextInt(30), 30 + random.nextInt(100), 0.95);
+            Interval ratio = Mover.ratio(a, b);
+            String which = "seed " + seed + ", round " + i;
+            assertEquals(0, Mover.difference(a, times(b, ratio.low())).low(), 1e-9, which);
+            assertEquals(0, Mover.difference(a, times(b, ratio.high())).high(), 1e-9, which);
+        }
+    }
+
+    @Test
+    void nothingOverSomethingReachesFromNought() {
+        Interval ratio = Mover.ratio(WilsonInterval.of(0, 20, 0.95), WilsonInterval.of(5, 20, 0.95));
+        assertEquals(0, ratio.value());
+        assertEquals(0, ratio.low());
+    }
+
+    @Test
+    void aDenominatorThatMayBeNoughtBoundsNothing() {
+        Interval ratio = Mover.ratio(interval(0.5, 0.3, 0.7), interval(0.1, 0, 0.3));
+        assertEquals(Double.POSITIVE_INFINITY, ratio.high());
+    }
+
+    @Test
+    void aRatioOverNothingCannotBeEstimated() {
+        Interval some = WilsonInterval.of(5, 20, 0.95);
+        Interval none = WilsonInterval.of(0, 20, 0.95);
+        CannotEstimate why = assertThrows(CannotEstimate.class, () -> Mover.ratio(some, none));
+        assertEquals("The ratio cannot be estimated because the second quantity is 0.", why.getMessage());
+    }
+
+    @Test
+    void intervalsOfDifferentLevelsAreNotCompared() {
+        Interval wide = WilsonInterval.of(5, 20, 0.99);
+        Interval usual = WilsonInterval.of(5, 20, 0.95);
+        assertThrows(CannotEstimate.class, () -> Mover.difference(wide, usual));
+    }
+
+    private static Interval interval(double value, double low, double high) {
+        return new Interval(value, low, high, 0.95, "made up");
+    }
+
+    private static Interval times(Interval b, double factor) {
+        return interval(b.value() * factor, b.low() * factor, b.high() * factor);
+    }
+}
