@@ -119,6 +119,31 @@ class LogisticTest {
     }
 
     @Test
+    void aRareOutcomeIsNotTakenForSeparation() {
+        RegressionFit fit = Logistic.fitGrouped(
+                new double[] {1, 3}, new double[] {1_000_000, 1_000_000}, new double[][] {{1, 0}, {1, 1}});
+        assertFalse(fit.penalised());
+        assertEquals(Math.log(1 / 999_999.0), fit.coefficients().values()[0], 1e-8);
+        assertEquals(Math.sqrt(1 + 1.0 / 3 + 2e-6), fit.coefficients().standardError(1), 1e-6);
+    }
+
+    @Test
+    void aGroupWithoutCasesAmongManyRowsIsSeparation() {
+        int n = 20_000;
+        boolean[] outcomes = new boolean[n];
+        double[][] design = new double[n][];
+        for (int i = 0; i < n; i++) {
+            design[i] = new double[] {1, i % 10 == 0 ? 1 : 0};
+            outcomes[i] = i % 100 == 1;
+        }
+        RegressionFit fit = Logistic.fit(outcomes, design);
+        assertTrue(fit.penalised());
+        // 0 of 2,000 with a half added to each cell (Firth 1993, section 3.3)
+        double logOdds = fit.coefficients().values()[0] + fit.coefficients().values()[1];
+        assertEquals(Math.log(0.5 / 2000.5), logOdds, 1e-6);
+    }
+
+    @Test
     void badInputIsRefusedInWholeSentences() {
         double[][] design = {{1, 0}, {1, 1}, {1, 2}};
         refuses(
