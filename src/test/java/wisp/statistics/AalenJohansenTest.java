@@ -129,6 +129,23 @@ class AalenJohansenTest {
     }
 
     @Test
+    void withLateEntryAndOneCauseItIsTheComplementOfKaplanMeier() {
+        double[] entries = {0, 0, 1, 2, 3, 0};
+        double[] times = {2, 4, 5, 6, 6, 8};
+        int[] causes = {1, 0, 1, 1, 0, 1};
+        SurvivalCurve survival =
+                KaplanMeier.leftTruncated(entries, times, new boolean[] {true, false, true, true, false, true});
+        IncidenceCurve incidence = AalenJohansen.leftTruncated(entries, times, causes, 1, CurveInterval.LOG_LOG, 0.95)
+                .get(0);
+        assertEquals(4, incidence.atRiskAt(1.5)); // three from the origin and one since 1
+        assertEquals(1 - 3.0 / 4, incidence.at(2).value(), 1e-12);
+        for (double t = 0; t <= 8; t += 0.5) {
+            assertEquals(1 - survival.at(t).value(), incidence.at(t).value(), 1e-12);
+            assertEquals(1 - survival.at(t).high(), incidence.at(t).low(), 1e-9);
+        }
+    }
+
+    @Test
     void badInputIsRefused() {
         CannotEstimate refusal =
                 assertThrows(CannotEstimate.class, () -> AalenJohansen.of(new double[] {1}, new int[] {3}, 2));
