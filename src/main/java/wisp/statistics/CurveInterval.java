@@ -62,7 +62,7 @@ public enum CurveInterval {
 
     abstract double[] limits(double s, double se, double z);
 
-    /** The interval of a survival probability; where that is 0 or 1, and only there, Wilson's on {@code known} lives. */
+    /** The interval of a survival probability; at 0 and 1, and only there, Wilson's on {@code known} lives. */
     Interval ofSurvival(double s, double se, int known, double level, String curve) {
         double z = TwoSided.quantile(level);
         if (s <= 0 || s >= 1) {

@@ -92,7 +92,7 @@ class CoxRegressionTest {
                         new double[][] {{1}, {1}, {0}, {0}}));
         assertEquals(
                 "The Cox regression cannot be estimated because the likelihood did not settle: some column has no event "
-                        + "on one side, so its hazard ratio is unbounded.",
+                        + "on one side and no finite ratio.",
                 refusal.getMessage());
         CannotEstimate none = assertThrows(
                 CannotEstimate.class,
