@@ -34,7 +34,7 @@ final class ExportFile implements Callable<Integer> {
                 .orElseThrow(() -> new ParameterException(
                         spec.commandLine(),
                         "There is no format " + format + ". Choose among: " + ExportFormat.allWords() + "."));
-        try (Records records = data.open()) {
+        try (Records records = data.openExisting()) {
             Progress progress = Progress.onTerminal();
             ExportReport report = Export.write(
                     chosen, out, records.log(), (events, all) -> progress.show(out.getFileName() + "", events, all));

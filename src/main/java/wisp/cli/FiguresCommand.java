@@ -46,7 +46,7 @@ final class FiguresCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws JsonProcessingException {
-        try (Records records = data.open()) {
+        try (Records records = data.openExisting()) {
             Selection selection = options.read(records);
             Cohort cohort = records.cohort(selection.asOf());
             List<Estimate> estimates = chosen(records).stream()

@@ -1,13 +1,11 @@
 package wisp.cli;
 
-import java.time.Clock;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import wisp.log.EventLog;
-import wisp.log.Logs;
 import wisp.log.Verification;
 
 /** Walks the log's hash chain. */
@@ -21,7 +19,7 @@ final class Verify implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try (EventLog log = Logs.open(data.where(), Clock.systemUTC())) {
+        try (EventLog log = data.openLog()) {
             Verification found = log.verify();
             if (found.whole()) {
                 spec.commandLine()
