@@ -19,6 +19,7 @@ import wisp.log.LogFailure;
             ImportFiles.class,
             ExportFile.class,
             FiguresCommand.class,
+            Answer.class,
             Verify.class,
             Simulate.class
         })

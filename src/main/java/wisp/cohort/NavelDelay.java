@@ -66,7 +66,8 @@ public enum NavelDelay {
                 .orElse(NONE_BY_24_H);
     }
 
-    private static LifeEvent firstTreatment(Life life) {
+    /** The first treatment of the navel within 24 h, or null. */
+    public static LifeEvent firstTreatment(Life life) {
         return life.events().stream()
                 .filter(event -> event.type() == EventType.NAVEL_TREATED)
                 .filter(event -> life.ageAt(event.time()).compareTo(Duration.ofHours(24)) <= 0)

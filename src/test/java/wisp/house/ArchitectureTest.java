@@ -37,8 +37,11 @@ class ArchitectureTest {
         arrows.put("history", Set.of("event", "log"));
         arrows.put("cohort", Set.of("event", "log", "history"));
         arrows.put("indicator", Set.of("event", "history", "cohort", "statistics"));
+        arrows.put("question", Set.of("event", "history", "cohort", "indicator", "statistics"));
         arrows.put("records", Set.of("event", "log", "history", "cohort", "indicator"));
-        arrows.put("site", Set.of("event", "log", "history", "cohort", "indicator", "records", "statistics", "chart"));
+        arrows.put(
+                "site",
+                Set.of("event", "log", "history", "cohort", "indicator", "question", "records", "statistics", "chart"));
         arrows.put(
                 "cli",
                 Set.of(

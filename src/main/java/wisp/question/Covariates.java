@@ -1,0 +1,106 @@
+package wisp.question;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
+
+/**
+ * What else differs between calves and is allowed for: cleanliness (score 0–3), calving ease (1–5) and no colostrum by
+ * 6 h. Only calves with all of them recorded are taken. One that fewer than half of the calves have recorded would cost
+ * more calves than it is worth, and one that never varies says nothing: such are dropped, and named.
+ *
+ * @param calves those with everything recorded
+ * @param names of the covariates that are used
+ * @param columns one a covariate, one value a calf
+ * @param dropped covariates not used, and why
+ * @param leftOut calves left out, by what was not recorded first
+ */
+record Covariates(
+        List<NavelCalf> calves,
+        List<String> names,
+        double[][] columns,
+        Map<String, String> dropped,
+        Map<String, Integer> leftOut) {
+
+    private static final Map<String, Function<NavelCalf, Integer>> ALL = all();
+
+    private static Map<String, Function<NavelCalf, Integer>> all() {
+        Map<String, Function<NavelCalf, Integer>> all = new LinkedHashMap<>();
+        all.put("cleanliness", NavelCalf::cleanliness);
+        all.put("ease", NavelCalf::ease);
+        all.put("no_colostrum_by_6_h", calf -> calf.colostrumBy6h() == null ? null : calf.colostrumBy6h() ? 0 : 1);
+        return all;
+    }
+
+    static Covariates of(List<NavelCalf> everyone) {
+        Map<String, String> dropped = new LinkedHashMap<>();
+        Map<String, Function<NavelCalf, Integer>> used = new LinkedHashMap<>(ALL);
+        ALL.forEach((name, value) -> {
+            long recorded =
+                    everyone.stream().map(value).filter(Objects::nonNull).count();
+            if (2 * recorded < everyone.size()) {
+                dropped.put(name, "It is recorded for fewer than half of the calves.");
+                used.remove(name);
+            }
+        });
+        Map<String, Integer> leftOut = new LinkedHashMap<>();
+        List<NavelCalf> complete = new ArrayList<>();
+        for (NavelCalf calf : everyone) {
+            used.keySet().stream()
+                    .filter(name -> used.get(name).apply(calf) == null)
+                    .findFirst()
+                    .ifPresentOrElse(name -> leftOut.merge(name, 1, Integer::sum), () -> complete.add(calf));
+        }
+        List<String> names = new ArrayList<>();
+        List<double[]> columns = new ArrayList<>();
+        used.forEach((name, value) -> {
+            double[] column = complete.stream().map(value).mapToDouble(v -> v).toArray();
+            if (Arrays.stream(column).distinct().count() > 1) {
+                names.add(name);
+                columns.add(column);
+            } else {
+                dropped.put(name, "It is the same for every calf.");
+            }
+        });
+        return new Covariates(complete, names, columns.toArray(double[][]::new), dropped, leftOut);
+    }
+
+    /** The design: ones, the leading columns, the covariates. */
+    double[][] design(double[]... leading) {
+        double[][] design = new double[calves.size()][];
+        for (int i = 0; i < design.length; i++) {
+            design[i] = new double[1 + leading.length + columns.length];
+            design[i][0] = 1;
+            for (int j = 0; j < leading.length; j++) {
+                design[i][1 + j] = leading[j][i];
+            }
+            for (int j = 0; j < columns.length; j++) {
+                design[i][1 + leading.length + j] = columns[j][i];
+            }
+        }
+        return design;
+    }
+
+    boolean[] outcomes() {
+        boolean[] sick = new boolean[calves.size()];
+        for (int i = 0; i < sick.length; i++) {
+            sick[i] = calves.get(i).sick();
+        }
+        return sick;
+    }
+
+    /** The pen of each calf as a number; a calf without one is a cluster by itself. */
+    int[] clusters() {
+        Map<String, Integer> numbers = new LinkedHashMap<>();
+        int[] clusters = new int[calves.size()];
+        for (int i = 0; i < clusters.length; i++) {
+            String pen = calves.get(i).pen();
+            clusters[i] = pen == null ? -1 - i : numbers.computeIfAbsent(pen, p -> numbers.size());
+        }
+        return clusters;
+    }
+}

@@ -1,0 +1,167 @@
+package wisp.question;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import wisp.cohort.NavelDelay;
+import wisp.indicator.EstimateJson;
+import wisp.indicator.Selection;
+import wisp.indicator.Stratum;
+
+/** Writes the answer of the navels question as JSON. */
+final class NavelsJson {
+    private final NavelsAnswer answer;
+    private final Selection selection;
+
+    private NavelsJson(NavelsAnswer answer, Selection selection) {
+        this.answer = answer;
+        this.selection = selection.by(null);
+    }
+
+    static ObjectNode of(NavelsAnswer answer, Selection selection) {
+        return new NavelsJson(answer, selection).json();
+    }
+
+    private ObjectNode json() {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("season", answer.season());
+        json.put("as_of", answer.asOf().toString());
+        json.put("sentence", NavelsWords.answer(answer));
+        json.set("sentences", sentences());
+        DelayClass reference = answer.reference();
+        json.put("reference", reference == null ? null : reference.delay().word());
+        ArrayNode classes = json.putArray("classes");
+        answer.classes().forEach(one -> classes.add(delayClass(one)));
+        json.put("delay_unknown", answer.delayUnknown());
+        json.put("delay_unknown_calves", calves(NavelDelay.UNKNOWN));
+        json.set("trend", MeasuresJson.of(answer.trend(), "z"));
+        json.set("late", late());
+        json.set("dose_response", dose());
+        json.set("missing_delay", missing());
+        json.set("avoidable", avoidable());
+        json.set("calves_needed", needed());
+        json.set("products", NavelGroupsJson.care(answer.products()));
+        json.set("methods", NavelGroupsJson.care(answer.methods()));
+        ArrayNode cautions = json.putArray("cautions");
+        NavelsWords.cautions(answer).forEach(cautions::add);
+        json.set("figure", EstimateJson.of(answer.figure(), selection));
+        return json;
+    }
+
+    private ObjectNode sentences() {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("observational", NavelsWords.observational());
+        json.put("landmark", NavelsWords.landmark());
+        json.put("trend", NavelsWords.trend(answer));
+        json.put("doubling", NavelsWords.doubling(answer));
+        json.put("e_value", NavelsWords.eValue(answer));
+        json.put("avoidable", NavelsWords.avoidable(answer));
+        json.put("calves_needed", NavelsWords.needed(answer));
+        json.put("missing_delay", NavelsWords.missing(answer));
+        return json;
+    }
+
+    private ObjectNode delayClass(DelayClass one) {
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("delay", one.delay().word());
+        NavelGroupsJson.risk(json, one.risk());
+        NavelGroupsJson.against(json, one.against());
+        MeasuresJson.put(json, "fisher_p_adjusted", one.adjustedP());
+        json.put("calves", calves(one.delay()));
+        return json;
+    }
+
+    /** The address of the calves of a class: stratum and filters as those of the figure. */
+    private String calves(NavelDelay delay) {
+        Map<String, String> parameters = new LinkedHashMap<>(selection.parameters());
+        parameters.put("season", answer.season());
+        parameters.put("by", Stratum.NAVEL_DELAY.word());
+        parameters.put("stratum", delay.word());
+        return EstimateJson.calves(answer.figure(), parameters);
+    }
+
+    private ObjectNode late() {
+        LateTreatment late = answer.late();
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("delay", "more than 60 min or none by 24 h, against 60 min or less");
+        NavelGroupsJson.risk(json, late.late());
+        NavelGroupsJson.risk(json.putObject("early"), late.early());
+        NavelGroupsJson.against(json, late.against());
+        json.set("adjusted", NavelGroupsJson.adjusted(late.adjusted()));
+        ObjectNode ratio = MeasuresJson.of(late.adjustedRatio().riskRatio());
+        ratio.put("n", late.adjustedRatio().calves());
+        ArrayNode allowed = ratio.putArray("allowed_for");
+        late.adjustedRatio().covariates().forEach(allowed::add);
+        json.set("adjusted_risk_ratio", ratio);
+        ObjectNode e = json.putObject("e_value");
+        MeasuresJson.put(
+                e,
+                "estimate",
+                late.eValue() == null ? Double.NaN : late.eValue().estimate());
+        MeasuresJson.put(
+                e, "limit", late.eValue() == null ? Double.NaN : late.eValue().limit());
+        if (late.eValue() == null) {
+            e.put("why", "There is no finite risk ratio.");
+        }
+        return json;
+    }
+
+    private ObjectNode dose() {
+        DoseResponse dose = answer.dose();
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("n", dose.minutes().length);
+        ArrayNode knots = json.putArray("knots_minutes");
+        for (double knot : dose.knots()) {
+            knots.add(knot);
+        }
+        ArrayNode points = json.putArray("points");
+        for (DoseResponse.Point point : dose.points()) {
+            points.addObject()
+                    .put("minutes", point.minutes())
+                    .put("risk", point.risk())
+                    .put("low", point.low())
+                    .put("high", point.high());
+        }
+        json.set("bend", MeasuresJson.of(dose.bent(), "chi_square"));
+        if (dose.why() != null) {
+            json.put("why", dose.why());
+        }
+        return json;
+    }
+
+    private ObjectNode missing() {
+        MissingDelay missing = answer.missing();
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("n", missing.calves());
+        json.put("cases", missing.cases());
+        json.set("least_harmful", MeasuresJson.of(missing.least()));
+        json.set("most_harmful", MeasuresJson.of(missing.most()));
+        json.set("untreated_left_out", MeasuresJson.of(missing.untreatedLeftOut()));
+        return json;
+    }
+
+    private ObjectNode avoidable() {
+        AvoidableRisk avoidable = answer.avoidable();
+        ObjectNode json = MeasuresJson.of(avoidable.avoided());
+        json.set("risk_as_it_was", MeasuresJson.of(avoidable.asItWas()));
+        json.set("risk_if_early", MeasuresJson.of(avoidable.ifEarly()));
+        MeasuresJson.put(json, "minutes", avoidable.minutes());
+        json.put("n", avoidable.calves());
+        return json;
+    }
+
+    private ObjectNode needed() {
+        CalvesNeeded needed = answer.needed();
+        ObjectNode json = JsonNodeFactory.instance.objectNode();
+        json.put("power", CalvesNeeded.POWER);
+        if (needed.why() == null) {
+            json.put("in_all", needed.inAll());
+            json.put("more", needed.more());
+        } else {
+            json.putNull("in_all").putNull("more").put("why", needed.why());
+        }
+        return json;
+    }
+}

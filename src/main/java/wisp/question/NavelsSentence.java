@@ -1,0 +1,148 @@
+package wisp.question;
+
+import wisp.indicator.Rule;
+import wisp.indicator.Selection;
+
+/**
+ * The answer in plain words, worked out from the figures. It speaks of more than chance only where the intervals of the
+ * risk ratio, of counts and at 21 days, leave out 1 and Fisher's exact test agrees.
+ */
+final class NavelsSentence {
+    private static final int FEW = 10;
+
+    private final NavelsAnswer answer;
+    private final String when;
+    private final String until;
+
+    private NavelsSentence(NavelsAnswer answer) {
+        this.answer = answer;
+        this.when = answer.season().equals(Selection.ALL) ? "over all seasons" : "in " + answer.season();
+        Rule.Risk risk = (Rule.Risk) answer.figure().indicator().rule();
+        this.until = "by " + risk.window().end().text().replace(" d", " days") + " of age";
+    }
+
+    static String of(NavelsAnswer answer) {
+        return new NavelsSentence(answer).words();
+    }
+
+    private String words() {
+        GroupRisk known = answer.late().known();
+        if (answer.figure().verdicts().isEmpty()) {
+            return "No calf born " + when + " is recorded.";
+        }
+        if (known.n() + answer.delayUnknown() == 0) {
+            return "Nothing can be said " + when
+                    + " yet: no calf of known hour of birth has passed 24 hours of age alive, present and free of navel"
+                    + " infection.";
+        }
+        if (known.n() == 0) {
+            return "Nothing can be said " + when + ": how soon the navel was treated is not known for "
+                    + (answer.delayUnknown() == 1
+                            ? "the one calf at risk."
+                            : "any of the " + Plain.whole(answer.delayUnknown()) + " calves at risk.");
+        }
+        if (known.cases() == 0) {
+            return noCase(known);
+        }
+        GroupRisk early = answer.late().early();
+        GroupRisk late = answer.late().late();
+        if (early.n() == 0 || late.n() == 0) {
+            return oneGroup(known, early.n() > 0);
+        }
+        return group(early, "treated within 60 minutes of birth", true) + "; "
+                + group(late, "treated later or not by 24 hours", false) + ". " + compared() + allowedFor() + few();
+    }
+
+    private String noCase(GroupRisk known) {
+        String upper = known.at21Days().known()
+                ? " Allowing for chance, the risk may still be as high as "
+                        + Plain.percent(known.interval().high(), known.n()) + "."
+                : "";
+        String who = known.n() == 1
+                ? "The one calf with a known delay to navel treatment had no navel infection "
+                : "None of the " + Plain.whole(known.n())
+                        + " calves with a known delay to navel treatment had a navel infection ";
+        String soFar = known.censored() > 0 ? " as far as they were followed" : "";
+        return who + until + soFar + ", so that early and late treatment cannot be told apart " + when + "." + upper;
+    }
+
+    private String oneGroup(GroupRisk known, boolean early) {
+        String how = early ? "treated within 60 minutes of birth" : "treated later than 60 minutes after birth or not";
+        return group(known, how, true) + ". No calf was treated "
+                + (early ? "later or not at all" : "within 60 minutes") + ", so that there is nothing to compare "
+                + when
+                + ".";
+    }
+
+    private String group(GroupRisk group, String how, boolean first) {
+        String had = first ? " had a navel infection " + until : " did";
+        String hadNone = first ? " had no navel infection " + until : " did not";
+        String who;
+        if (group.n() == 1) {
+            who = (first ? "The one calf " : "the one ") + how + (group.cases() == 1 ? had : hadNone);
+        } else {
+            String number = group.cases() == 0 ? "none" : Plain.whole(group.cases());
+            who = (first ? "Of the " : "of the ") + Plain.whole(group.n()) + (first ? " calves " : " ") + how + ", "
+                    + number + had;
+        }
+        return who
+                + (group.at21Days().known()
+                        ? " (risk " + Plain.percent(group.interval().value(), group.n()) + "; allowing for chance, "
+                                + Plain.span(group.interval(), group.n()) + ")"
+                        : " so far");
+    }
+
+    private String compared() {
+        TwoGroups against = answer.late().against();
+        Measured ratio = against.ratioAt21Days().known() ? against.ratioAt21Days() : against.riskRatio();
+        boolean more = against.moreThanChance();
+        if (!ratio.known()) {
+            return "They cannot be compared yet.";
+        }
+        double value = ratio.interval().value();
+        if (value == 0 || Double.isInfinite(value)) {
+            return difference(against, more);
+        }
+        if (!more && Plain.number(value, 1).equals("1.0")) {
+            return "The two risks are about the same, but the records fit anything from " + Plain.span(ratio.interval())
+                    + " times the risk.";
+        }
+        String size = "That is " + Plain.ratio(value) + " times the risk";
+        return more
+                ? size + ", more than chance alone makes likely: the records fit " + Plain.span(ratio.interval())
+                        + " times."
+                : size + ", but it could be chance: the records fit anything from " + Plain.span(ratio.interval())
+                        + " times.";
+    }
+
+    private static String difference(TwoGroups against, boolean more) {
+        Measured points =
+                against.differenceAt21Days().known() ? against.differenceAt21Days() : against.riskDifference();
+        String size = "That is "
+                + Plain.points(points.interval().value(), "percentage points more", "percentage points fewer");
+        String span = Plain.points(points.interval().low(), "more", "fewer") + " to "
+                + Plain.points(points.interval().high(), "more", "fewer");
+        return more
+                ? size + ", more than chance alone makes likely: the records fit " + span + "."
+                : size + ", but it could be chance: the records fit anything from " + span + ".";
+    }
+
+    private String allowedFor() {
+        AdjustedRatio adjusted = answer.late().adjustedRatio();
+        boolean more = answer.late().against().moreThanChance();
+        if (!more || !adjusted.riskRatio().known() || adjusted.covariates().isEmpty()) {
+            return "";
+        }
+        boolean sameSide = answer.late().against().riskRatio().interval().value() > 1
+                == adjusted.riskRatio().interval().value() > 1;
+        String what = NavelsWords.covariates(adjusted.covariates());
+        return adjusted.riskRatio().excludes(1) && sameSide
+                ? " It stays so with " + what + " allowed for."
+                : " With " + what + " allowed for, it could be chance.";
+    }
+
+    private String few() {
+        int least = Math.min(answer.late().late().n(), answer.late().early().n());
+        return least < FEW ? " With so few calves in one group only a very large difference could show." : "";
+    }
+}

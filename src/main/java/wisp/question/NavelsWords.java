@@ -1,0 +1,168 @@
+package wisp.question;
+
+import java.util.ArrayList;
+import java.util.List;
+import wisp.statistics.EValue;
+import wisp.statistics.Interval;
+
+/** What each part of the answer says, a sentence or two. */
+public final class NavelsWords {
+    private NavelsWords() {}
+
+    /** The answer itself. */
+    public static String answer(NavelsAnswer answer) {
+        return NavelsSentence.of(answer);
+    }
+
+    /** What kind of evidence this is. */
+    public static String observational() {
+        return "These are a farm's records, not an experiment: nobody drew lots for which navel was treated when."
+                + " Calves treated late may have been born at night, outside the pens or after a hard calving, and those can"
+                + " be reasons of their own.";
+    }
+
+    /** Why follow-up starts at 24 h. */
+    public static String landmark() {
+        return "A landmark at 24 hours: each calf is put in a class by what was done before that age, and cases are"
+                + " counted from then on, among calves alive, present and free of a navel case at that age. Without it,"
+                + " a calf that fell ill or died before anybody came to treat it would count against late treatment by"
+                + " construction.";
+    }
+
+    /** The trend over the classes. */
+    public static String trend(NavelsAnswer answer) {
+        Tested trend = answer.trend();
+        if (!trend.known()) {
+            return "No trend over the treated classes: " + trend.why();
+        }
+        String p = " (Cochran–Armitage z " + Plain.number(trend.statistic(), 2) + ", p " + Plain.p(trend.p()) + ").";
+        if (trend.p() >= 1 - GroupRisk.LEVEL) {
+            return "Over the five treated classes no steady rise or fall stands out from chance" + p;
+        }
+        return "Over the five treated classes risk " + (trend.statistic() > 0 ? "rises" : "falls")
+                + " with delay by more than chance alone makes likely" + p;
+    }
+
+    /** What one doubling of the delay goes with, the model allowed for. */
+    public static String doubling(NavelsAnswer answer) {
+        AdjustedDose model = answer.late().adjusted();
+        AdjustedDose.Term dose = model.dose();
+        if (dose == null) {
+            return "No model of the delay: " + model.why();
+        }
+        Interval odds = dose.oddsRatio();
+        boolean apart = odds.low() > 1 || odds.high() < 1;
+        boolean apartInPens = dose.clustered() == null
+                || dose.clustered().low() > 0
+                || dose.clustered().high() < 0;
+        String chance = apart && apartInPens ? "" : "; it could be chance";
+        return "Each doubling of the delay multiplies the odds of a navel infection by " + Plain.ratio(odds.value())
+                + " (95 % interval " + Plain.span(odds) + ")" + chance + ". "
+                + Plain.count(model.calves(), "treated calf", "treated calves") + ", "
+                + Plain.count(model.cases(), "case", "cases") + ", "
+                + Plain.count(model.clusters(), "cluster", "clusters") + " (pens)."
+                + (model.cases() < 10 * Math.max(1, model.terms().size() - 1)
+                        ? " Fewer than ten cases for each term: read it with care."
+                        : "");
+    }
+
+    /** The E-value. */
+    public static String eValue(NavelsAnswer answer) {
+        EValue e = answer.late().eValue();
+        if (e == null) {
+            return "There is no E-value, as there is no finite risk ratio.";
+        }
+        Interval ratio = answer.late().against().riskRatio().interval();
+        String first = "E-value " + Plain.ratio(e.estimate()) + ": to explain away the risk ratio of "
+                + Plain.ratio(ratio.value()) + ", something not recorded would have to go with both late treatment and"
+                + " navel infection by a risk ratio of at least " + Plain.ratio(e.estimate()) + " each";
+        return e.limit() == 1
+                ? first + "; nothing is needed to explain the interval, as it holds 1."
+                : first + ", and of " + Plain.ratio(e.limit()) + " each to bring the interval to 1.";
+    }
+
+    /** What would be avoided. */
+    public static String avoidable(NavelsAnswer answer) {
+        AvoidableRisk avoidable = answer.avoidable();
+        if (!avoidable.avoided().known()) {
+            return "What would be avoided if every calf were treated within 15 minutes cannot be said: "
+                    + avoidable.avoided().why();
+        }
+        Interval points = avoidable.avoided().interval();
+        String chance = points.low() <= 0 && points.high() >= 0 ? ", so that it could be nothing at all" : "";
+        return "Had every calf been treated within 15 minutes, and were delay the whole reason, there would have been "
+                + Plain.points(points.value(), "fewer", "more")
+                + " navel infections in 100 calves (allowing for chance, "
+                + Plain.points(points.low(), "fewer", "more") + " to " + Plain.points(points.high(), "fewer", "more")
+                + chance + ").";
+    }
+
+    /** How many calves would settle it. */
+    public static String needed(NavelsAnswer answer) {
+        CalvesNeeded needed = answer.needed();
+        if (needed.why() != null) {
+            return "How many calves would settle it cannot be said: " + needed.why();
+        }
+        String inAll = "To settle a difference of the size seen, with a chance of 80 % that it shows, takes about "
+                + Plain.about(needed.inAll()) + " calves with the same mix of early and late: ";
+        return needed.more() == 0
+                ? inAll + "there are that many."
+                : inAll + "about " + Plain.about(needed.more()) + " more. The size seen is itself unsure.";
+    }
+
+    /** What the missing delays could change. */
+    public static String missing(NavelsAnswer answer) {
+        MissingDelay missing = answer.missing();
+        if (missing.calves() == 0) {
+            return "The delay is known for every calf at risk.";
+        }
+        String who = "The delay of " + Plain.count(missing.calves(), "calf", "calves") + " is not known, "
+                + Plain.count(missing.cases(), "case", "cases") + " among them. ";
+        if (!missing.least().known() || !missing.most().known()) {
+            return who + "What they could change cannot be said.";
+        }
+        return who + "Placed so that delay looks least harmful, the risk ratio of late to early treatment would be "
+                + Plain.ratio(missing.least().interval().value()) + " ("
+                + Plain.span(missing.least().interval())
+                + "); placed so that it looks most harmful, "
+                + ratioOrNone(missing.most().interval()) + " ("
+                + Plain.span(missing.most().interval()) + ").";
+    }
+
+    /** What to mind. */
+    public static List<String> cautions(NavelsAnswer answer) {
+        List<String> cautions = new ArrayList<>();
+        cautions.add(observational());
+        int censored = answer.late().known().censored();
+        if (censored > 0) {
+            cautions.add(Plain.count(censored, "calf has", "calves have")
+                    + " not been followed to the end, having left or being too young. Risks at 21 days allow for that;"
+                    + " ratios and tests of counts take such calves as not sick, which is fair only if early and late"
+                    + " calves leave alike.");
+        }
+        cautions.add("Missing is not no: a treatment that nobody wrote down counts as none by 24 hours.");
+        cautions.add(
+                "Navels that look bad are looked at more often. Product, way of use and medicines are for the vet in"
+                        + " charge to decide.");
+        return cautions;
+    }
+
+    /** Covariates in words. */
+    public static String covariates(List<String> names) {
+        List<String> words = names.stream()
+                .map(name -> switch (name) {
+                    case "cleanliness" -> "cleanliness";
+                    case "ease" -> "calving ease";
+                    case "no_colostrum_by_6_h" -> "colostrum by 6 hours";
+                    default -> name.replace('_', ' ');
+                })
+                .toList();
+        return words.size() < 2
+                ? String.join("", words)
+                : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
+    }
+
+    private static String ratioOrNone(Interval ratio) {
+        return Double.isInfinite(ratio.value()) ? "without a limit" : Plain.ratio(ratio.value());
+    }
+}

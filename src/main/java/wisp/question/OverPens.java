@@ -1,0 +1,73 @@
+package wisp.question;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import wisp.statistics.Homogeneity;
+import wisp.statistics.MantelHaenszel;
+import wisp.statistics.TwoByTwoTable;
+
+/**
+ * Two groups compared within the pens where the calves were born, and the comparisons pooled (Mantel–Haenszel).
+ *
+ * @param pens pens that hold calves of both groups; only these lend anything
+ * @param withoutPen calves left out because no pen of birth is recorded
+ * @param test the Cochran–Mantel–Haenszel chi-square without continuity correction
+ * @param homogeneity Breslow–Day test with Tarone's correction: whether pens differ in the odds ratio
+ */
+public record OverPens(
+        int pens,
+        int withoutPen,
+        Measured riskRatio,
+        Measured oddsRatio,
+        Measured riskDifference,
+        Tested test,
+        Tested homogeneity) {
+
+    static OverPens of(List<NavelCalf> exposed, List<NavelCalf> reference) {
+        int without = (int) Stream.concat(exposed.stream(), reference.stream())
+                .filter(calf -> calf.pen() == null)
+                .count();
+        Map<String, TwoByTwoTable> byPen = new TreeMap<>();
+        Stream.concat(exposed.stream(), reference.stream())
+                .map(NavelCalf::pen)
+                .filter(Objects::nonNull)
+                .distinct()
+                .forEach(pen -> byPen.put(pen, table(exposed, reference, calf -> pen.equals(calf.pen()))));
+        List<TwoByTwoTable> strata = new ArrayList<>(byPen.values());
+        int both = (int) strata.stream()
+                .filter(table -> table.exposed() > 0 && table.unexposed() > 0)
+                .count();
+        return new OverPens(
+                both,
+                without,
+                Measured.of(() -> MantelHaenszel.riskRatio(strata, GroupRisk.LEVEL)),
+                Measured.of(
+                        () -> MantelHaenszel.oddsRatio(strata, GroupRisk.LEVEL),
+                        () -> MantelHaenszel.exactOddsRatio(strata, GroupRisk.LEVEL)),
+                Measured.of(() ->
+                        MantelHaenszel.riskDifference(strata, GroupRisk.LEVEL, MantelHaenszel.DifferenceVariance.SATO)),
+                Tested.of(() -> MantelHaenszel.chiSquare(strata, false)),
+                Tested.of(() -> Homogeneity.breslowDayTarone(strata)));
+    }
+
+    static OverPens none(String why) {
+        Measured not = Measured.none(why);
+        return new OverPens(0, 0, not, not, not, Tested.none(why), Tested.none(why));
+    }
+
+    /** Cases and others of the two groups, of the calves that match. */
+    static TwoByTwoTable table(List<NavelCalf> exposed, List<NavelCalf> reference, Predicate<NavelCalf> which) {
+        List<NavelCalf> one = exposed.stream().filter(which).toList();
+        List<NavelCalf> two = reference.stream().filter(which).toList();
+        return TwoByTwoTable.ofGroups(cases(one), one.size(), cases(two), two.size());
+    }
+
+    private static int cases(List<NavelCalf> calves) {
+        return (int) calves.stream().filter(NavelCalf::sick).count();
+    }
+}
