@@ -13,12 +13,17 @@ public final class Definitions {
     private final Conditions conditions;
     private final Map<String, Indicator> indicators;
     private final Map<String, Jurisdiction> jurisdictions;
+    private final Map<String, Target> ownTargets;
 
     private Definitions(
-            Conditions conditions, Map<String, Indicator> indicators, Map<String, Jurisdiction> jurisdictions) {
+            Conditions conditions,
+            Map<String, Indicator> indicators,
+            Map<String, Jurisdiction> jurisdictions,
+            Map<String, Target> ownTargets) {
         this.conditions = conditions;
         this.indicators = indicators;
         this.jurisdictions = jurisdictions;
+        this.ownTargets = ownTargets;
     }
 
     /**
@@ -43,10 +48,13 @@ public final class Definitions {
         }
         indicators(DefinitionFiles.shipped("indicators"), conditions, indicators, faults);
         indicators(DefinitionFiles.own(dataFolder, "indicators"), conditions, indicators, faults);
+        Map<String, String> targetFiles = new LinkedHashMap<>();
+        pick(DefinitionFiles.own(dataFolder, ""), OwnTargets.FILE, targetFiles);
+        Map<String, Target> ownTargets = OwnTargets.read(targetFiles, indicators, faults);
         if (!faults.isEmpty()) {
             throw new WrongDefinitions(faults);
         }
-        return new Definitions(conditions, indicators, jurisdictions);
+        return new Definitions(conditions, indicators, jurisdictions, ownTargets);
     }
 
     /** The shipped conditions and limits with one indicator file's text instead of the shipped indicators. */
@@ -58,7 +66,7 @@ public final class Definitions {
         if (!faults.isEmpty()) {
             throw new WrongDefinitions(faults);
         }
-        return new Definitions(shipped.conditions, indicators, shipped.jurisdictions);
+        return new Definitions(shipped.conditions, indicators, shipped.jurisdictions, Map.of());
     }
 
     private static void pick(Map<String, String> files, String name, Map<String, String> into) {
@@ -101,6 +109,11 @@ public final class Definitions {
     /** The indicator of this id. */
     public Optional<Indicator> indicator(String id) {
         return Optional.ofNullable(indicators.get(id));
+    }
+
+    /** What the farm itself wants of a figure, beside what is published. */
+    public Optional<Target> ownTarget(String id) {
+        return Optional.ofNullable(ownTargets.get(id));
     }
 
     /** The jurisdictions whose limits are known. */

@@ -47,6 +47,11 @@ public final class Figures {
         return Estimator.estimate(indicator, "", selection.seasonIn(cohort), judged, marks);
     }
 
+    /** The same figure among some of its calves only; marked events are not counted again. */
+    public static Estimate among(Estimate whole, String name, List<Verdict> some) {
+        return Estimator.estimate(whole.indicator(), name, whole.season(), some, Map.of());
+    }
+
     private List<Estimate> strata(Indicator indicator, Cohort cohort, Selection selection, Estimate whole) {
         boolean place = placeOfRecord(indicator);
         int[] rows = selection.rows(cohort, place);

@@ -12,10 +12,13 @@ import java.util.stream.Collectors;
 import tech.tablesaw.api.IntColumn;
 import wisp.cohort.Cohort;
 import wisp.cohort.NavelDelay;
+import wisp.event.EventType;
+import wisp.history.LifeEvent;
 
 /** What calves can be divided by; each is a column of the cohort. */
 public enum Stratum {
     PEN("pen", "calving pen"),
+    PLACE("pen", "born in a calving pen or elsewhere"),
     SEX("sex", "sex"),
     PARITY("dam_parity", "dam's parity"),
     EASE("ease", "calving ease"),
@@ -57,11 +60,20 @@ public enum Stratum {
         return Arrays.stream(values()).map(Stratum::word).collect(Collectors.joining(", "));
     }
 
+    /** The stratum of {@link #PLACE} that holds calves born in a pen that was ever bedded or cleaned. */
+    public static final String CALVING_PEN = "calving pen";
+
+    /** The stratum of {@link #PLACE} that holds calves born anywhere else. */
+    public static final String ELSEWHERE = "elsewhere";
+
     /** The stratum that a row falls in. */
     String of(Cohort cohort, int row, boolean placeOfRecord) {
         String name = this == PEN && placeOfRecord ? "cleanliness_pen" : column;
         if (cohort.table().column(name).isMissing(row)) {
             return NOT_RECORDED;
+        }
+        if (this == PLACE) {
+            return place(cohort, cohort.table().stringColumn(name).get(row));
         }
         if (this == TWIN) {
             return cohort.table().intColumn(name).getInt(row) > 1 ? "twin" : "single";
@@ -69,6 +81,19 @@ public enum Stratum {
         return cohort.table().column(name) instanceof IntColumn numbers
                 ? Integer.toString(numbers.getInt(row))
                 : cohort.table().stringColumn(name).get(row);
+    }
+
+    /** No event says which places are calving pens; one that somebody bedded or cleaned for calving is taken for one. */
+    private static String place(Cohort cohort, String pen) {
+        if (cohort.pens().values().stream().noneMatch(Stratum::kept)) {
+            return NOT_RECORDED;
+        }
+        return kept(cohort.pens().getOrDefault(pen, List.of())) ? CALVING_PEN : ELSEWHERE;
+    }
+
+    private static boolean kept(List<LifeEvent> ofPen) {
+        return ofPen.stream()
+                .anyMatch(event -> event.type() == EventType.PEN_BEDDED || event.type() == EventType.PEN_CLEANED);
     }
 
     /** Rows by stratum, strata in their natural order and what is not recorded last. */

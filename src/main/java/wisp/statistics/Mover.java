@@ -1,5 +1,7 @@
 package wisp.statistics;
 
+import java.util.List;
+
 /**
  * The method of variance estimates recovery (MOVER): limits for the difference or the ratio of two independent
  * quantities from each one's own limits, whatever method those came from.
@@ -25,6 +27,34 @@ public final class Mover {
         double low = value - Math.hypot(first.value() - first.low(), second.high() - second.value());
         double high = value + Math.hypot(first.high() - first.value(), second.value() - second.low());
         return new Interval(value, low, high, first.level(), METHOD);
+    }
+
+    /**
+     * The weighted sum of independent quantities, such as a share standardised over strata: Zou, Huang and Zhang 2009
+     * (Comput Stat Data Anal 53:1080), the difference above being the weights 1 and -1.
+     *
+     * <pre>Σ cᵢvᵢ - √(Σ (cᵢ(vᵢ - lᵢ))²),  Σ cᵢvᵢ + √(Σ (cᵢ(uᵢ - vᵢ))²);  l and u change places where cᵢ is negative</pre>
+     *
+     * @throws CannotEstimate where there is nothing to sum, the lengths or the levels differ or a limit is not finite
+     */
+    public static Interval sum(double[] weights, List<Interval> parts) {
+        Require.sameLength("The weighted sum", weights.length, parts.size());
+        if (weights.length == 0) {
+            throw new CannotEstimate("The weighted sum", "there is nothing to sum");
+        }
+        double value = 0;
+        double below = 0;
+        double above = 0;
+        for (int i = 0; i < weights.length; i++) {
+            Interval part = parts.get(i);
+            require(parts.get(0), part);
+            value += weights[i] * part.value();
+            double down = weights[i] * (part.value() - part.low());
+            double up = weights[i] * (part.high() - part.value());
+            below = Math.hypot(below, weights[i] < 0 ? up : down);
+            above = Math.hypot(above, weights[i] < 0 ? down : up);
+        }
+        return new Interval(value, value - below, value + above, parts.get(0).level(), METHOD);
     }
 
     /**

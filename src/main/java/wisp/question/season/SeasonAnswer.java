@@ -1,0 +1,60 @@
+package wisp.question.season;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * How the season went: everything that its page shows.
+ *
+ * @param season the season asked for
+ * @param before the season that it is compared with, empty where there is none
+ * @param asOf where follow-up ends
+ * @param calves calves born in what is asked for
+ * @param sentences the answer in plain words, the most important first
+ * @param findings what stands out
+ * @param figures every figure, deaths first
+ * @param transfer the classes of passive transfer
+ * @param births births by week
+ * @param survival this season's survival, last season's after it where there is one
+ * @param hazards each illness by week of life
+ * @param calendars each illness by calendar week
+ * @param deaths deaths by cause and age
+ * @param strata one figure divided
+ */
+public record SeasonAnswer(
+        String season,
+        String before,
+        Instant asOf,
+        int calves,
+        List<String> sentences,
+        List<Finding> findings,
+        List<SeasonFigure> figures,
+        List<TransferClass.Share> transfer,
+        List<BirthWeek> births,
+        List<SurvivalByAge> survival,
+        List<AgeHazard> hazards,
+        List<IllnessCalendar> calendars,
+        Deaths deaths,
+        StrataTable strata) {
+
+    /** The calves behind one of its counts. */
+    public Optional<CalfList> list(String id) {
+        return lists().filter(list -> list.id().equals(id)).findFirst();
+    }
+
+    private Stream<CalfList> lists() {
+        Stream<Deaths.Cause> causes = Stream.concat(deaths.causes().stream(), Stream.of(deaths.all()));
+        return Stream.of(
+                        births.stream().map(BirthWeek::born),
+                        transfer.stream().map(TransferClass.Share::calves),
+                        hazards.stream()
+                                .flatMap(hazard -> hazard.weeks().stream().map(AgeHazard.Week::episodes)),
+                        calendars.stream()
+                                .flatMap(calendar -> calendar.weeks().stream().map(IllnessCalendar.Week::episodes)),
+                        causes.flatMap(
+                                cause -> Stream.concat(Stream.of(cause.total()), cause.byAge().values().stream())))
+                .flatMap(some -> some);
+    }
+}

@@ -1,0 +1,164 @@
+package wisp.question.season;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import wisp.indicator.Comparison;
+import wisp.indicator.Estimate;
+import wisp.indicator.Measure;
+import wisp.indicator.Rule;
+import wisp.indicator.Selection;
+import wisp.indicator.Target;
+import wisp.indicator.Window;
+
+/** The season in a few sentences, worked out from its figures; they claim no more than the intervals allow. */
+final class SeasonSentences {
+    /** With fewer deaths than this, what they have in common says nothing. */
+    private static final int DEATHS_TO_DESCRIBE = 5;
+
+    private SeasonSentences() {}
+
+    /**
+     * The sentences: how many calves and how many died; how that compares; where the deaths are.
+     *
+     * @param season the season's name, or {@code all}
+     * @param stillbirth the figure of that id, null where it is not defined
+     * @param mortality pre-weaning mortality, null where it is not defined
+     */
+    static List<String> of(String season, int calves, SeasonFigure stillbirth, SeasonFigure mortality, Deaths deaths) {
+        boolean all = season.equals(Selection.ALL);
+        if (calves == 0) {
+            return List.of(all ? "No calf is recorded." : "No calf born in " + season + " is recorded.");
+        }
+        List<String> sentences = new ArrayList<>();
+        String when = all ? "Over all seasons" : "In " + season;
+        sentences.add(when + " " + born(calves) + deathsOf(stillbirth, mortality));
+        if (mortality != null) {
+            compared(mortality).ifPresent(sentences::add);
+            target(mortality, mortality.estimate().indicator().target(), "published")
+                    .ifPresent(sentences::add);
+            target(mortality, mortality.own(), "farm's own").ifPresent(sentences::add);
+        }
+        described(deaths).ifPresent(sentences::add);
+        return sentences;
+    }
+
+    private static String born(int calves) {
+        return calves == 1 ? "one calf was born" : Said.count(calves) + " calves were born";
+    }
+
+    private static String deathsOf(SeasonFigure stillbirth, SeasonFigure mortality) {
+        List<String> parts = new ArrayList<>();
+        if (shown(stillbirth)) {
+            String end = window(stillbirth).end().text();
+            parts.add(part(stillbirth.estimate(), "born dead or died within " + end, true));
+        }
+        if (shown(mortality)) {
+            Window window = window(mortality);
+            parts.add(part(
+                    mortality.estimate(),
+                    "died between " + window.start().text() + " and "
+                            + window.end().text(),
+                    false));
+        }
+        return parts.isEmpty()
+                ? "; no figure of deaths can be given yet."
+                : ": " + String.join(", and ", parts) + "." + pending(mortality);
+    }
+
+    private static String part(Estimate estimate, String what, boolean passive) {
+        int cases = estimate.numerator();
+        long n = Math.round(estimate.denominator());
+        String were = passive ? cases <= 1 ? "was " : "were " : "";
+        if (n < Said.FEW) {
+            String of = cases == 0 ? "none of " + n : cases + " of " + n;
+            return of + " " + were + what + " (so few that anything from " + Said.span(estimate) + " fits)";
+        }
+        return Said.value(estimate) + " " + (passive ? "were " : "") + what + " (" + Said.count(cases) + " of "
+                + Said.count(n) + "; allowing for chance " + Said.span(estimate) + ")";
+    }
+
+    private static String pending(SeasonFigure mortality) {
+        int pending = shown(mortality) ? mortality.estimate().pending() : 0;
+        if (pending == 0) {
+            return "";
+        }
+        return " Of these, " + (pending == 1 ? "one is" : Said.count(pending) + " are") + " not "
+                + window(mortality).end().text() + " old yet.";
+    }
+
+    private static Optional<String> compared(SeasonFigure figure) {
+        Comparison comparison = figure.estimate().comparison();
+        if (comparison == null || comparison.difference() == null) {
+            return Optional.empty();
+        }
+        Measure measure = figure.estimate().indicator().measure();
+        String name = figure.estimate().indicator().title();
+        String before = comparison.with() + " (" + Said.value(comparison.other()) + ")";
+        double difference = comparison.difference().value();
+        String span = Said.sides(measure, comparison.difference());
+        if (Chance.of(comparison, comparison.p()) == Chance.MORE_THAN_CHANCE) {
+            return Optional.of(name + " was " + Said.side(measure, difference) + " than in " + before
+                    + ", more than chance (allowing for it, " + span + ").");
+        }
+        String size =
+                difference == 0 ? "the same as in " + before : Said.side(measure, difference) + " than in " + before;
+        return Optional.of(
+                name + " was " + size + "; the difference could be chance (anything from " + span + " fits).");
+    }
+
+    private static Optional<String> target(SeasonFigure figure, Target target, String whose) {
+        Estimate estimate = figure.estimate();
+        if (target == null || estimate.interval() == null) {
+            return Optional.empty();
+        }
+        String words = "the " + whose + " target of "
+                + Said.target(target, estimate.indicator().measure());
+        return Optional.of(
+                switch (target.standing(
+                        estimate.interval().low(), estimate.interval().high())) {
+                    case MET -> "It meets " + words + ", chance allowed for.";
+                    case MISSED -> "It misses " + words + ", chance allowed for.";
+                    case UNSURE -> "Whether it meets " + words + " cannot be told from so many calves.";
+                });
+    }
+
+    private static Optional<String> described(Deaths deaths) {
+        int all = deaths.all().beforeWeaning();
+        if (all < DEATHS_TO_DESCRIBE) {
+            return Optional.empty();
+        }
+        Map.Entry<DeathAge, CalfList> age = deaths.all().byAge().entrySet().stream()
+                .filter(entry -> entry.getKey().beforeWeaning())
+                .max(Comparator.comparing(entry -> entry.getValue().count()))
+                .orElseThrow();
+        String ages =
+                age.getValue().count() + " fell at the age of " + age.getKey().words();
+        List<Deaths.Cause> recorded = deaths.causes().stream()
+                .filter(cause -> !cause.cause().equals(Deaths.NOT_RECORDED) && cause.beforeWeaning() > 0)
+                .toList();
+        String of = "Of the " + Said.count(all) + " deaths from 24 h to 60 d, ";
+        if (recorded.isEmpty()) {
+            return Optional.of(of + ages + "; no cause is recorded for any of them.");
+        }
+        int most = recorded.stream().mapToInt(Deaths.Cause::beforeWeaning).max().orElseThrow();
+        List<String> first = recorded.stream()
+                .filter(cause -> cause.beforeWeaning() == most)
+                .map(Deaths.Cause::cause)
+                .toList();
+        String causes = first.size() == 1
+                ? "the cause recorded most often is " + first.get(0) + " (" + most + ")"
+                : "the causes recorded most often are " + String.join(" and ", first) + " (" + most + " each)";
+        return Optional.of(of + causes + "; " + ages + ".");
+    }
+
+    private static boolean shown(SeasonFigure figure) {
+        return figure != null && figure.estimate().interval() != null;
+    }
+
+    private static Window window(SeasonFigure figure) {
+        return ((Rule.Risk) figure.estimate().indicator().rule()).window();
+    }
+}
