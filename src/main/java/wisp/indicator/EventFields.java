@@ -49,14 +49,15 @@ public final class EventFields {
                 .orElse(null);
     }
 
-    /** {@code weightKg} as {@code weight_kg}. */
-    static String fieldName(String component) {
+    /** A component's name as a field's: {@code weightKg} as {@code weight_kg}. */
+    public static String fieldName(String component) {
         return Arrays.stream(component.split("(?=[A-Z])"))
                 .map(part -> part.toLowerCase(Locale.ROOT))
                 .collect(Collectors.joining("_"));
     }
 
-    private static Object valueOf(RecordComponent component, EventData data) {
+    /** The value of one component of an event's data as the record has it, or null. */
+    public static Object valueOf(RecordComponent component, EventData data) {
         try {
             return component.getAccessor().invoke(data);
         } catch (IllegalAccessException | InvocationTargetException impossible) {

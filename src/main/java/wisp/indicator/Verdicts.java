@@ -1,9 +1,11 @@
 package wisp.indicator;
 
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import wisp.cohort.Cohort;
+import wisp.history.Life;
 
 /** Judges calves for an indicator, one after the other. */
 public final class Verdicts {
@@ -18,15 +20,16 @@ public final class Verdicts {
     public List<Verdict> of(Indicator indicator, Cohort cohort, int[] rows) {
         List<Verdict> verdicts = new ArrayList<>(rows.length);
         for (int row : rows) {
-            FollowedLife followed = new FollowedLife(row, cohort.lives().get(row), cohort.cut());
-            Optional<Verdict> refused = Entry.refused(indicator, followed);
-            if (refused.isPresent()) {
-                verdicts.add(refused.get());
-            } else {
-                verdicts.addAll(judge(indicator, followed));
-            }
+            verdicts.addAll(of(indicator, row, cohort.lives().get(row), cohort.cut()));
         }
         return verdicts;
+    }
+
+    /** What one life, followed to a cut, is to the indicator. */
+    List<Verdict> of(Indicator indicator, int row, Life life, Instant cut) {
+        FollowedLife followed = new FollowedLife(row, life, cut);
+        Optional<Verdict> refused = Entry.refused(indicator, followed);
+        return refused.isPresent() ? List.of(refused.get()) : judge(indicator, followed);
     }
 
     private List<Verdict> judge(Indicator indicator, FollowedLife followed) {

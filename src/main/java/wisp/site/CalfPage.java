@@ -1,40 +1,59 @@
 package wisp.site;
 
 import java.time.Duration;
+import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import wisp.event.Treated;
+import java.util.Optional;
+import wisp.chart.SvgPainter;
 import wisp.history.Episode;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
 import wisp.history.Mark;
 import wisp.history.Withdrawn;
+import wisp.indicator.CalfFigures;
+import wisp.indicator.Definitions;
+import wisp.indicator.Jurisdiction;
+import wisp.records.Records;
 
 /**
  * One calf's life in order of time.
  *
  * @param summary who it is and how it went, in words
+ * @param pictures its life on one line of time, and its first day, as SVG; empty without a recorded birth
+ * @param medicines what it was given, and the end of each withdrawal
  * @param lines its events that count
  * @param episodes its episodes of illness
+ * @param counts what it is to every figure
  * @param marks events that no figure counts
  * @param withdrawn events that a correction withdrew or replaced
- * @param treated true where a medicine was given
+ * @param mendable whether corrections may be written: only what is known now can be mended
  */
 public record CalfPage(
         Frame frame,
         String key,
         String summary,
+        List<String> pictures,
+        CalfMedicines medicines,
         List<Line> lines,
         List<Illness> episodes,
+        CalfCounts counts,
         List<Marked> marks,
         List<Replaced> withdrawn,
-        boolean treated) {
+        boolean mendable) {
     private static final Duration LATE = Duration.ofHours(24);
 
-    /** One event of the life. */
+    /**
+     * One event of the life.
+     *
+     * @param decided figures that rest on it
+     * @param touched figures that would count the calf otherwise without it
+     */
     public record Line(
+            String anchor,
             String when,
             String age,
             String what,
@@ -42,30 +61,77 @@ public record CalfPage(
             String recorded,
             String by,
             boolean late,
-            boolean amended) {}
+            boolean amended,
+            String mendHref,
+            List<CalfCounts.Counted> decided,
+            List<CalfCounts.Counted> touched) {}
 
     /** One episode of illness. */
     public record Illness(String condition, String opened, String closed) {}
 
     /** One marked event. */
-    public record Marked(String when, String what, String problem, String mend, String source, String id) {}
+    public record Marked(
+            String when, String what, String problem, String mend, String source, String id, String mendHref) {}
 
     /** One event that no longer stands as it was recorded. */
-    public record Replaced(String what, String when, String details, String by, String recorded) {}
+    public record Replaced(String what, String when, String details, String by, String recorded, String mendHref) {}
 
-    static CalfPage of(Asked asked, Life life) {
+    static CalfPage of(Asked asked, Records records, int row) {
+        Life life = asked.cohort().lives().get(row);
         ZoneId zone = life.farm().zone();
         Frame frame = Frame.of(asked, "Calf " + life.key(), "/calves/" + life.key(), Map.of());
-        List<Line> lines =
-                life.events().stream().map(event -> line(life, event, zone)).toList();
-        List<Illness> episodes =
-                life.episodes().stream().map(episode -> illness(episode, zone)).toList();
-        List<Marked> marks =
-                life.marks().stream().map(mark -> marked(mark, zone)).toList();
-        List<Replaced> withdrawn =
-                life.withdrawn().stream().map(one -> replaced(one, zone)).toList();
-        boolean treated = life.events().stream().anyMatch(event -> event.data() instanceof Treated);
-        return new CalfPage(frame, life.key(), summary(life, zone), lines, episodes, marks, withdrawn, treated);
+        boolean born = life.born() != null;
+        Links links = born ? ofItsSeason(asked, life) : frame.links();
+        CalfFigures figures = born
+                ? CalfFigures.of(records.definitions(), asked.cohort(), row)
+                : new CalfFigures(List.of(), Map.of());
+        boolean now = asked.selection().asOf() == null;
+        Links mending = now ? frame.links() : null;
+        List<Line> lines = life.events().stream()
+                .map(event -> line(life, event, figures, links, mending))
+                .toList();
+        return new CalfPage(
+                frame,
+                life.key(),
+                summary(life, zone),
+                born ? pictures(life, records.definitions(), asked.cohort().cut()) : List.of(),
+                CalfMedicines.of(
+                        life,
+                        now ? records.clock().instant() : asked.selection().asOf()),
+                lines,
+                life.episodes().stream().map(episode -> illness(episode, zone)).toList(),
+                born ? CalfCounts.of(figures.figures(), links, zone) : CalfCounts.NONE,
+                life.marks().stream().map(mark -> marked(mark, zone, mending)).toList(),
+                life.withdrawn().stream()
+                        .map(one -> replaced(one, zone, mending))
+                        .toList(),
+                now);
+    }
+
+    /** The anchor of an event's line in the list. */
+    static String anchor(LifeEvent event) {
+        return "event-" + event.sequence();
+    }
+
+    /** Where an event is mended; empty where nothing can be. */
+    static String mendHref(LifeEvent event, Links mending) {
+        return mending == null ? "" : mending.to("/records/mend", Map.of("source", event.source(), "id", event.id()));
+    }
+
+    /** Addresses of figures in which the calf can stand: its own season, as of the same day, narrowed by nothing. */
+    private static Links ofItsSeason(Asked asked, Life life) {
+        Map<String, String> kept = new LinkedHashMap<>();
+        kept.put("season", asked.cohort().farm().seasonOf(life.birthDate()));
+        kept.put("as-of", asked.parameters().getOrDefault("as-of", ""));
+        return new Links(kept);
+    }
+
+    private static List<String> pictures(Life life, Definitions definitions, Instant cut) {
+        List<String> pictures = new ArrayList<>();
+        Optional<Jurisdiction> place = definitions.jurisdiction(life.farm().jurisdiction());
+        pictures.add(SvgPainter.figure(LifePicture.of(life, place, cut)));
+        FirstDayPicture.of(life).ifPresent(picture -> pictures.add(SvgPainter.figure(picture)));
+        return pictures;
     }
 
     private static String summary(Life life, ZoneId zone) {
@@ -93,9 +159,12 @@ public record CalfPage(
         return String.join("; ", parts) + ".";
     }
 
-    private static Line line(Life life, LifeEvent event, ZoneId zone) {
+    private static Line line(Life life, LifeEvent event, CalfFigures figures, Links links, Links mending) {
+        ZoneId zone = life.farm().zone();
         Duration delay = Duration.between(event.time(), event.recorded());
+        List<CalfFigures.Use> uses = figures.uses().getOrDefault(event.sequence(), List.of());
         return new Line(
+                anchor(event),
                 Shown.moment(event.time(), event.timeKnown(), zone),
                 "day " + life.dayOfLife(event.time()),
                 EventWords.of(event),
@@ -103,29 +172,35 @@ public record CalfPage(
                 Shown.moment(event.recorded(), true, zone),
                 event.recordedBy() == null ? "" : event.recordedBy(),
                 event.timeKnown() && delay.compareTo(LATE) > 0,
-                event.amended());
+                event.amended(),
+                mendHref(event, mending),
+                CalfCounts.uses(uses, true, links),
+                CalfCounts.uses(uses, false, links));
     }
 
     private static Illness illness(Episode episode, ZoneId zone) {
         return new Illness(episode.condition(), Shown.day(episode.opened(), zone), Shown.day(episode.closed(), zone));
     }
 
-    static Marked marked(Mark mark, ZoneId zone) {
+    static Marked marked(Mark mark, ZoneId zone, Links mending) {
         return new Marked(
                 Shown.moment(mark.event().time(), mark.event().timeKnown(), zone),
                 EventWords.of(mark.event()),
                 (mark.kind().problem() + " " + mark.detail()).strip(),
                 mark.kind().mend(),
                 mark.event().source(),
-                mark.event().id());
+                mark.event().id(),
+                mendHref(mark.event(), mending));
     }
 
-    private static Replaced replaced(Withdrawn one, ZoneId zone) {
+    /** The correction is what can be withdrawn again. */
+    static Replaced replaced(Withdrawn one, ZoneId zone, Links mending) {
         return new Replaced(
                 EventWords.of(one.event()),
                 Shown.moment(one.event().time(), one.event().timeKnown(), zone),
                 EventWords.details(one.event()),
                 EventWords.of(one.by()),
-                Shown.moment(one.by().recorded(), true, zone));
+                Shown.moment(one.by().recorded(), true, zone),
+                mendHref(one.by(), mending));
     }
 }

@@ -49,6 +49,11 @@ final class EventWords {
                 .collect(Collectors.joining(", "));
     }
 
+    /** The unit of a field, such as {@code kg}; empty where it has none. */
+    static String unit(String name) {
+        return UNITS.getOrDefault(name, name.endsWith("_days") ? "days" : name.endsWith("_cm") ? "cm" : "");
+    }
+
     private static String field(String name, Object value) {
         String text = value instanceof Double number && number == Math.rint(number)
                 ? Long.toString(number.longValue())

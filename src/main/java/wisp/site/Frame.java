@@ -1,5 +1,6 @@
 package wisp.site;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -92,6 +93,18 @@ public record Frame(
     /** Address of a page with the filters kept. */
     public String to(String other) {
         return links.to(other);
+    }
+
+    /** Address of a page with the filters kept and more parameters. */
+    public String to(String other, Map<String, String> more) {
+        return links.to(other, more);
+    }
+
+    /** Address of this page by what is known now. */
+    public String nowHref() {
+        Map<String, String> changes = new LinkedHashMap<>(kept);
+        changes.put("as-of", "");
+        return links.to(path, changes);
     }
 
     /** Whether this page, or one below it, is the one at the address. */

@@ -10,7 +10,6 @@ import java.util.Set;
 import wisp.chart.Picture;
 import wisp.chart.XChartPainter;
 import wisp.event.Fault;
-import wisp.history.Life;
 import wisp.indicator.Estimate;
 import wisp.records.Records;
 
@@ -26,6 +25,7 @@ final class Pages {
     }
 
     void addTo(JavalinConfig config) {
+        CsvLists lists = new CsvLists(records);
         config.routes.get("/", this::season);
         config.routes.get("/season", this::season);
         config.routes.get("/season.png", this::seasonPng);
@@ -33,7 +33,10 @@ final class Pages {
         config.routes.get("/figures/{id}", this::figure);
         config.routes.get("/calves", this::calves);
         config.routes.get("/calves/{key}", this::calf);
+        config.routes.get("/calves.csv", lists::calves);
         config.routes.get("/records", this::records);
+        config.routes.get("/records.csv", lists::marks);
+        new Mending(records).addTo(config);
     }
 
     private void season(Context ctx) {
@@ -70,14 +73,18 @@ final class Pages {
         Asked asked = Asked.of(ctx, records, Set.of());
         int row = asked.cohort().rowOf(ctx.pathParam("key"));
         if (row < 0) {
-            throw Problem.notFound("No animal has the key " + ctx.pathParam("key") + ".");
+            boolean later = asked.selection().asOf() != null && records.cohort().rowOf(ctx.pathParam("key")) >= 0;
+            throw Problem.notFound(
+                    later
+                            ? "On the day asked for, nothing was on record of " + ctx.pathParam("key")
+                                    + " yet. Take as-of out of the address to see it as it is known now."
+                            : "No animal has the key " + ctx.pathParam("key") + ".");
         }
-        Life life = asked.cohort().lives().get(row);
-        show(ctx, "calf.jte", CalfPage.of(asked, life));
+        show(ctx, "calf.jte", CalfPage.of(asked, records, row));
     }
 
     private void records(Context ctx) {
-        show(ctx, "records.jte", RecordsPage.of(Asked.of(ctx, records, Set.of())));
+        show(ctx, "records.jte", RecordsPage.of(Asked.of(ctx, records, Set.of()), records));
     }
 
     private static void png(Context ctx, Picture picture) {
@@ -92,12 +99,13 @@ final class Pages {
                 new ErrorPage(problem.status(), problem.title(), problem.getMessage(), problem.faults()));
     }
 
-    private static void show(Context ctx, String template, Object page) {
+    static void show(Context ctx, String template, Object page) {
         StringOutput html = new StringOutput();
         TEMPLATES.render(template, page, html);
         ctx.header(
                 "Content-Security-Policy",
-                "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:");
+                "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:;"
+                        + " form-action 'self'; frame-ancestors 'none'; base-uri 'none'");
         ctx.html(html.toString());
     }
 }

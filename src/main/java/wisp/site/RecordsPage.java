@@ -2,78 +2,125 @@ package wisp.site;
 
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import wisp.cohort.Cohort;
-import wisp.event.EventType;
 import wisp.history.Life;
 import wisp.history.Mark;
+import wisp.history.Withdrawn;
+import wisp.indicator.Estimate;
+import wisp.indicator.Indicator;
+import wisp.records.Records;
 
 /**
- * How good the records are: what share of calves has what recorded, and which events no figure counts and why.
+ * How good the records are: what share of calves has what recorded, which events no figure counts and how to mend them,
+ * what was corrected, and what is pending.
  *
- * @param complete shares of the calves asked for
+ * @param complete shares of the calves asked for, beside other seasons
  * @param marks marked events of the whole log
+ * @param corrections the newest corrections of the whole log, each with a way to withdraw it
+ * @param corrected how many corrections stand
+ * @param pending figures that the end of what is recorded leaves open for some calves
  */
-public record RecordsPage(Frame frame, int calves, List<Share> complete, List<Row> marks) {
-
-    /** How many calves have something recorded. */
-    public record Share(String what, int with, int of) {
-        /** In percent. */
-        public String percent() {
-            return of == 0 ? "–" : Shown.decimals(100.0 * with / of, of < 100 ? 0 : 1) + " %";
-        }
-    }
+public record RecordsPage(
+        Frame frame,
+        int calves,
+        Completeness complete,
+        List<Row> marks,
+        List<Corrected> corrections,
+        int corrected,
+        List<Pending> pending) {
+    private static final int CORRECTIONS_SHOWN = 30;
 
     /** One marked event and whose it is. */
-    public record Row(String subject, String href, CalfPage.Marked mark) {}
+    public record Row(String subject, String href, CalfPage.Marked mark, Mark raw, ZoneId zone) {}
 
-    static RecordsPage of(Asked asked) {
+    /** One correction and whose event it corrects. */
+    public record Corrected(String subject, String href, CalfPage.Replaced what) {}
+
+    /** How many calves, or episodes, a figure still waits for. */
+    public record Pending(String title, String href, int count, String calves) {}
+
+    static RecordsPage of(Asked asked, Records records) {
         Frame frame = Frame.of(asked, "Records", "/records", Map.of());
         Cohort cohort = asked.cohort();
-        List<Life> lives = new ArrayList<>();
-        for (int row : asked.selection().calves(cohort)) {
-            lives.add(cohort.lives().get(row));
-        }
-        List<Row> rows = new ArrayList<>();
-        ZoneId zone = cohort.farm().latest().zone();
-        for (Life life : cohort.lives()) {
-            life.marks()
-                    .forEach(mark ->
-                            rows.add(new Row(life.key(), frame.links().calf(life.key()), CalfPage.marked(mark, zone))));
-        }
-        cohort.strayMarks().forEach(mark -> rows.add(new Row("", "", CalfPage.marked(mark, zone))));
-        return new RecordsPage(frame, lives.size(), shares(lives), rows);
+        List<Corrected> corrections = corrections(asked, frame.links());
+        return new RecordsPage(
+                frame,
+                asked.selection().calves(cohort).length,
+                Completeness.of(asked),
+                rows(cohort, frame.links(), asked.selection().asOf() == null),
+                corrections.subList(0, Math.min(CORRECTIONS_SHOWN, corrections.size())),
+                corrections.size(),
+                pending(asked, records, frame.links()));
     }
 
-    /** Every marked event. */
+    /**
+     * Every marked event.
+     *
+     * @param mendable whether it can be mended: only what is known now can
+     */
+    static List<Row> rows(Cohort cohort, Links links, boolean mendable) {
+        List<Row> rows = new ArrayList<>();
+        Links mending = mendable ? links : null;
+        for (Life life : cohort.lives()) {
+            for (Mark mark : life.marks()) {
+                ZoneId zone = life.farm().zone();
+                rows.add(new Row(life.key(), links.calf(life.key()), CalfPage.marked(mark, zone, mending), mark, zone));
+            }
+        }
+        ZoneId zone = cohort.farm().latest().zone();
+        cohort.strayMarks().forEach(mark -> rows.add(new Row("", "", CalfPage.marked(mark, zone, null), mark, zone)));
+        return rows;
+    }
+
+    /** Every marked event, as it is. */
     static List<Mark> marks(Cohort cohort) {
         List<Mark> marks = new ArrayList<>(cohort.strayMarks());
         cohort.lives().forEach(life -> marks.addAll(life.marks()));
         return marks;
     }
 
-    private static List<Share> shares(List<Life> lives) {
-        List<Life> alive = lives.stream().filter(life -> life.birth().alive()).toList();
-        Map<String, EventType> asked = new LinkedHashMap<>();
-        asked.put("Navel treatment, of calves born alive", EventType.NAVEL_TREATED);
-        asked.put("Cleanliness score, of calves born alive", EventType.CLEANLINESS_SCORED);
-        asked.put("Colostrum, of calves born alive", EventType.COLOSTRUM_FED);
-        asked.put("Ear tag, of calves born alive", EventType.TAG_FITTED);
-        List<Share> shares = new ArrayList<>();
-        shares.add(new Share("Hour of birth", count(lives, Life::birthTimeKnown), lives.size()));
-        shares.add(new Share("Calving pen", count(lives, life -> life.birth().pen() != null), lives.size()));
-        asked.forEach((what, type) -> shares.add(new Share(what, count(alive, life -> has(life, type)), alive.size())));
-        return shares;
+    private static List<Corrected> corrections(Asked asked, Links links) {
+        record Whose(Life life, Withdrawn one) {}
+        List<Whose> all = new ArrayList<>();
+        asked.cohort().lives().forEach(life -> life.withdrawn().forEach(one -> all.add(new Whose(life, one))));
+        all.sort(Comparator.comparing((Whose whose) -> whose.one().by().sequence())
+                .reversed());
+        Links mending = asked.selection().asOf() == null ? links : null;
+        return all.stream()
+                .map(whose -> new Corrected(
+                        whose.life().key(),
+                        links.calf(whose.life().key()),
+                        CalfPage.replaced(whose.one(), whose.life().farm().zone(), mending)))
+                .toList();
     }
 
-    private static boolean has(Life life, EventType type) {
-        return life.events().stream().anyMatch(event -> event.type() == type);
+    private static List<Pending> pending(Asked asked, Records records, Links links) {
+        List<Pending> pending = new ArrayList<>();
+        for (Indicator indicator : records.definitions().indicators()) {
+            Estimate estimate = records.figures().plain(indicator, asked.cohort(), asked.selection());
+            if (estimate.pending() > 0) {
+                List<String> calves = estimate.verdicts().stream()
+                        .filter(CalvesBehind.Part.PENDING::holds)
+                        .map(verdict ->
+                                asked.cohort().lives().get(verdict.row()).key())
+                        .distinct()
+                        .toList();
+                pending.add(new Pending(
+                        indicator.title(),
+                        links.calves(estimate, CalvesBehind.Part.PENDING),
+                        estimate.pending(),
+                        few(calves)));
+            }
+        }
+        return pending;
     }
 
-    private static int count(List<Life> lives, Predicate<Life> condition) {
-        return (int) lives.stream().filter(condition).count();
+    private static String few(List<String> calves) {
+        int shown = Math.min(3, calves.size());
+        String names = String.join(", ", calves.subList(0, shown));
+        return calves.size() > shown ? names + " and " + (calves.size() - shown) + " more" : names;
     }
 }

@@ -1,0 +1,105 @@
+package wisp.site;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import wisp.event.Fault;
+import wisp.history.LifeEvent;
+
+/**
+ * One event and the form that withdraws or corrects it.
+ *
+ * @param href the page of whose it is, empty for a pen
+ * @param what the event, such as {@code navel treated}
+ * @param problem what is wrong with it where it is marked
+ * @param fallen why it no longer stands, empty where it does
+ * @param fallenHref where the correction that withdrew it is withdrawn in turn
+ * @param correction true for a correction, which can only be withdrawn
+ * @param form what stands in the form
+ * @param token lets this page's form record something
+ * @param ambiguous true where the clocks showed the event's hour twice
+ * @param zone the name of the farm's clocks
+ * @param faults what is wrong with what was sent
+ */
+public record MendPage(
+        Frame frame,
+        String subject,
+        String href,
+        String source,
+        String id,
+        String what,
+        String when,
+        String details,
+        String recorded,
+        String problem,
+        String fallen,
+        String fallenHref,
+        boolean correction,
+        MendForm form,
+        String token,
+        boolean ambiguous,
+        String zone,
+        List<Fault> faults) {
+
+    static MendPage of(Asked asked, MendTarget target, MendForm form, String token, List<Fault> faults) {
+        LifeEvent event = target.event();
+        Map<String, String> kept = Map.of("source", event.source(), "id", event.id());
+        Frame frame = Frame.of(asked, "Mend: " + EventWords.of(event), "/records/mend", kept);
+        LifeEvent by = target.fallenBy();
+        return new MendPage(
+                frame,
+                target.subject(),
+                target.row() < 0 ? "" : frame.links().calf(target.subject()),
+                event.source(),
+                event.id(),
+                EventWords.of(event),
+                Shown.moment(event.time(), event.timeKnown(), target.zone()),
+                EventWords.details(event),
+                Shown.moment(event.recorded(), true, target.zone())
+                        + (event.recordedBy() == null ? "" : " by " + event.recordedBy()),
+                target.problem(),
+                by == null
+                        ? ""
+                        : "It was " + EventWords.of(by) + " on " + Shown.moment(by.recorded(), true, target.zone()),
+                by == null ? "" : CalfPage.mendHref(by, frame.links()),
+                target.correction(),
+                form,
+                token,
+                ambiguous(form, target),
+                target.zone().getId(),
+                faults);
+    }
+
+    /** What is wrong with one field, empty where nothing is. */
+    public String fault(String field) {
+        return faults.stream()
+                .filter(fault -> fault.field().equals(field))
+                .map(fault -> (fault.problem() + " " + fault.mend()).strip())
+                .reduce((one, other) -> one + " " + other)
+                .orElse("");
+    }
+
+    /** Faults of no field of the form. */
+    public List<Fault> otherFaults() {
+        List<String> shown = form.fields().stream()
+                .map(field -> MendForm.PREFIX + field.name())
+                .toList();
+        return faults.stream()
+                .filter(fault -> !shown.contains(fault.field()))
+                .filter(fault -> !fault.field().equals("time") && !fault.field().equals("reason"))
+                .toList();
+    }
+
+    private static boolean ambiguous(MendForm form, MendTarget target) {
+        try {
+            return target.zone()
+                            .getRules()
+                            .getValidOffsets(LocalDateTime.parse(form.time()))
+                            .size()
+                    > 1;
+        } catch (DateTimeException noSuchDay) {
+            return false;
+        }
+    }
+}
