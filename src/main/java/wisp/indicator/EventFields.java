@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.stream.Collectors;
 import wisp.event.EventData;
 import wisp.event.Named;
@@ -17,18 +16,22 @@ import wisp.event.Relief;
  * own components, so that a new field of an event needs no second list.
  */
 public final class EventFields {
+    /** Each record's components by field, worked out once a class: figures ask for every event of every life. */
+    private static final ClassValue<Map<String, RecordComponent>> BY_NAME = new ClassValue<>() {
+        @Override
+        protected Map<String, RecordComponent> computeValue(Class<?> type) {
+            return Arrays.stream(type.getRecordComponents())
+                    .collect(Collectors.toUnmodifiableMap(c -> fieldName(c.getName()), c -> c));
+        }
+    };
+
     private EventFields() {}
 
     /** The fields that have a value, in the order of the record; words for choices, true or false for a relief. */
     public static Map<String, Object> of(EventData data) {
         Map<String, Object> fields = new LinkedHashMap<>();
         for (RecordComponent component : data.getClass().getRecordComponents()) {
-            Object value = valueOf(component, data);
-            if (value instanceof Named word) {
-                value = word.word();
-            } else if (value instanceof Relief relief) {
-                value = relief.given();
-            }
+            Object value = word(valueOf(component, data));
             if (value != null) {
                 fields.put(fieldName(component.getName()), value);
             }
@@ -38,15 +41,15 @@ public final class EventFields {
 
     /** The value of one field, or null. */
     static Object value(EventData data, String field) {
-        return Arrays.stream(data.getClass().getRecordComponents())
-                .filter(component -> fieldName(component.getName()).equals(field))
-                .map(component -> valueOf(component, data))
-                .filter(Objects::nonNull)
-                .map(value -> value instanceof Named word
-                        ? word.word()
-                        : value instanceof Relief relief ? (Object) relief.given() : value)
-                .findFirst()
-                .orElse(null);
+        RecordComponent component = BY_NAME.get(data.getClass()).get(field);
+        return component == null ? null : word(valueOf(component, data));
+    }
+
+    private static Object word(Object value) {
+        if (value instanceof Named word) {
+            return word.word();
+        }
+        return value instanceof Relief relief ? (Object) relief.given() : value;
     }
 
     /** A component's name as a field's: {@code weightKg} as {@code weight_kg}. */

@@ -135,7 +135,7 @@ class TruthRecoveryTest {
     }
 
     /** The same model without death, so that no life ends before its illnesses could come. */
-    private static Model undying(Model model) {
+    static Model undying(Model model) {
         List<Illness> illnesses = model.illnesses().stream()
                 .map(i -> new Illness(
                         i.condition(),
