@@ -15,7 +15,7 @@ import wisp.statistics.TestResult;
 /**
  * How the risk of a navel case goes with the minutes to treatment among treated calves: a logistic model on a
  * restricted cubic spline of log2(minutes), nothing else allowed for. Four knots at Harrell's quantiles from 60
- * calves on, three below and where ties forbid four. Delays below one minute count as one.
+ * calves on, three below and where ties forbid four. The curve is drawn over the middle 95 % of delays. Delays below one minute count as one.
  *
  * @param points of the curve, each with its pointwise 95 % band, upwards in minutes
  * @param knots in minutes
@@ -27,6 +27,7 @@ public record DoseResponse(List<Point> points, double[] knots, double[] minutes,
     private static final int CASES_LEAST = 5;
     private static final int CALVES_FOR_FOUR_KNOTS = 60;
     private static final int STEPS = 40;
+    private static final double TAIL = 0.025;
 
     /** The risk at one delay with its band. */
     public record Point(double minutes, double risk, double low, double high) {}
@@ -104,8 +105,10 @@ public record DoseResponse(List<Point> points, double[] knots, double[] minutes,
     }
 
     private static List<Point> points(Coefficients fit, double[] dose, double[] knots) {
-        double low = Arrays.stream(dose).min().orElseThrow();
-        double high = Arrays.stream(dose).max().orElseThrow();
+        double[] ascending = dose.clone();
+        Arrays.sort(ascending);
+        double low = ascending[(int) Math.floor(TAIL * (dose.length - 1))];
+        double high = ascending[(int) Math.ceil((1 - TAIL) * (dose.length - 1))];
         double[] at = new double[STEPS + 1];
         for (int i = 0; i <= STEPS; i++) {
             at[i] = low + (high - low) * i / STEPS;

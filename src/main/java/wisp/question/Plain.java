@@ -4,22 +4,22 @@ import java.util.Locale;
 import wisp.statistics.Interval;
 
 /** Numbers as sentences have them: no more digits than the calves behind them carry. */
-final class Plain {
+public final class Plain {
     private Plain() {}
 
     /** A share in per cent, whole below a hundred calves. */
-    static String percent(double share, int calves) {
+    public static String percent(double share, int calves) {
         return number(100 * share, calves < 100 ? 0 : 1) + " %";
     }
 
     /** A share's interval, such as {@code 5.6 to 16.1 %}. */
-    static String span(Interval share, int calves) {
+    public static String span(Interval share, int calves) {
         int places = calves < 100 ? 0 : 1;
         return number(100 * share.low(), places) + " to " + number(100 * share.high(), places) + " %";
     }
 
     /** A ratio with two significant figures, and with a third where it would otherwise read as 1. */
-    static String ratio(double ratio) {
+    public static String ratio(double ratio) {
         if (ratio != 1 && Math.abs(ratio - 1) < 0.05) {
             String near = number(ratio, 2);
             return near.equals("1.00") ? number(ratio, 3) : near;
@@ -28,28 +28,30 @@ final class Plain {
     }
 
     /** A ratio's interval, such as {@code 1.1 to 4.2}. */
-    static String span(Interval ratio) {
+    public static String span(Interval ratio) {
         return Double.isInfinite(ratio.high())
                 ? ratio(ratio.low()) + " upwards without a limit"
                 : ratio(ratio.low()) + " to " + ratio(ratio.high());
     }
 
     /** A difference of risks in percentage points, its direction in a word. */
-    static String points(double difference, String more, String less) {
+    public static String points(double difference, String more, String less) {
         String size = number(100 * Math.abs(difference), 1);
         return size + " " + (difference < 0 ? less : more);
     }
 
-    static String count(int n, String one, String many) {
+    /** A count with its noun, such as {@code one calf} or {@code 1,204 calves}. */
+    public static String count(int n, String one, String many) {
         return n == 1 ? "one " + one : whole(n) + " " + many;
     }
 
-    static String whole(long n) {
+    /** A whole number, thousands apart. */
+    public static String whole(long n) {
         return String.format(Locale.ENGLISH, "%,d", n);
     }
 
     /** A number of calves that is only an order of size, to two significant figures, never rounded down. */
-    static String about(long n) {
+    public static String about(long n) {
         long step = 1;
         while (n / step >= 100) {
             step *= 10;
@@ -57,11 +59,13 @@ final class Plain {
         return whole((n + step - 1) / step * step);
     }
 
-    static String p(double p) {
+    /** A p-value. */
+    public static String p(double p) {
         return p < 0.001 ? "below 0.001" : number(p, p < 0.1 ? 3 : 2);
     }
 
-    static String number(double value, int places) {
+    /** A number with so many decimal places. */
+    public static String number(double value, int places) {
         return String.format(Locale.ROOT, "%." + places + "f", value);
     }
 }

@@ -37,6 +37,7 @@ final class Pages {
         config.routes.get("/records", this::records);
         config.routes.get("/records.csv", lists::marks);
         new Mending(records).addTo(config);
+        new NavelsPages(records).addTo(config);
     }
 
     private void season(Context ctx) {
@@ -87,7 +88,7 @@ final class Pages {
         show(ctx, "records.jte", RecordsPage.of(Asked.of(ctx, records, Set.of()), records));
     }
 
-    private static void png(Context ctx, Picture picture) {
+    static void png(Context ctx, Picture picture) {
         int height = XChartPainter.naturalHeight(picture, PNG_WIDTH);
         ctx.contentType("image/png").result(new XChartPainter(PNG_WIDTH, height, 2).paint(picture));
     }

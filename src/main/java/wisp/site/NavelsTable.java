@@ -1,0 +1,68 @@
+package wisp.site;
+
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import tech.tablesaw.api.DoubleColumn;
+import tech.tablesaw.api.IntColumn;
+import tech.tablesaw.api.StringColumn;
+import tech.tablesaw.api.Table;
+import wisp.question.DelayClass;
+import wisp.question.Measured;
+import wisp.question.NavelsAnswer;
+import wisp.statistics.Interval;
+
+/** The classes of delay as a table for other programs; shares as fractions, what cannot be estimated empty. */
+final class NavelsTable {
+    private NavelsTable() {}
+
+    static Table of(NavelsAnswer answer) {
+        StringColumn delay = StringColumn.create("delay");
+        IntColumn n = IntColumn.create("n");
+        IntColumn cases = IntColumn.create("cases");
+        IntColumn censored = IntColumn.create("censored");
+        for (DelayClass one : answer.classes()) {
+            delay.append(one.delay().word());
+            n.append(one.risk().n());
+            cases.append(one.risk().cases());
+            censored.append(one.risk().censored());
+        }
+        Table table = Table.create("navels", delay, n, cases, censored);
+        three(table, "risk", answer, one -> one.risk().share());
+        three(table, "risk_at_21d", answer, one -> one.risk().at21Days());
+        three(table, "risk_ratio", answer, one -> one.against().riskRatio());
+        three(table, "risk_difference", answer, one -> one.against().riskDifference());
+        three(table, "odds_ratio", answer, one -> one.against().oddsRatio());
+        three(
+                table,
+                "mantel_haenszel_risk_ratio",
+                answer,
+                one -> one.against().mantelHaenszel().riskRatio());
+        column(table, "fisher_p", answer, one -> one.against().fisher().p());
+        column(table, "fisher_p_adjusted", answer, DelayClass::adjustedP);
+        column(table, "mid_p", answer, one -> one.against().midP().p());
+        return table;
+    }
+
+    private static void three(Table table, String name, NavelsAnswer answer, Function<DelayClass, Measured> measure) {
+        column(table, name, answer, one -> part(measure.apply(one), Interval::value));
+        column(table, name + "_low", answer, one -> part(measure.apply(one), Interval::low));
+        column(table, name + "_high", answer, one -> part(measure.apply(one), Interval::high));
+    }
+
+    private static double part(Measured measured, ToDoubleFunction<Interval> part) {
+        return measured.known() ? part.applyAsDouble(measured.interval()) : Double.NaN;
+    }
+
+    private static void column(Table table, String name, NavelsAnswer answer, ToDoubleFunction<DelayClass> value) {
+        DoubleColumn column = DoubleColumn.create(name);
+        answer.classes().forEach(one -> {
+            double number = value.applyAsDouble(one);
+            if (Double.isFinite(number)) {
+                column.append(number);
+            } else {
+                column.appendMissing();
+            }
+        });
+        table.addColumns(column);
+    }
+}
