@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.TreeSet;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import wisp.history.FarmHistory;
 import wisp.history.Life;
@@ -35,29 +35,33 @@ public record Cohort(
 
     /** The seasons that have a calf, in order of their first birth date. */
     public List<String> seasonsWithCalves() {
-        Map<LocalDate, TreeSet<String>> byDate = new TreeMap<>();
+        StringColumn season = table.stringColumn("season");
+        Map<String, LocalDate> firstBirth = new TreeMap<>();
         for (int row = 0; row < lives.size(); row++) {
             if (lives.get(row).born() != null) {
-                byDate.computeIfAbsent(lives.get(row).birthDate(), d -> new TreeSet<>())
-                        .add(table.stringColumn("season").get(row));
+                firstBirth.merge(
+                        season.get(row), lives.get(row).birthDate(), (one, other) -> other.isBefore(one) ? other : one);
             }
         }
-        return byDate.values().stream().flatMap(TreeSet::stream).distinct().toList();
+        return firstBirth.entrySet().stream()
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     /** The season of the newest birth, or {@code all} where there is none. */
     public String newestSeason() {
-        List<String> seasons = seasonsWithCalves();
-        String newest = "all";
-        LocalDate last = null;
+        int newest = -1;
         for (int row = 0; row < lives.size(); row++) {
-            Life life = lives.get(row);
-            if (life.born() != null && (last == null || life.birthDate().isAfter(last))) {
-                last = life.birthDate();
-                newest = table.stringColumn("season").get(row);
+            if (lives.get(row).born() != null
+                    && (newest < 0
+                            || lives.get(row)
+                                    .birthDate()
+                                    .isAfter(lives.get(newest).birthDate()))) {
+                newest = row;
             }
         }
-        return seasons.isEmpty() ? "all" : newest;
+        return newest < 0 ? "all" : table.stringColumn("season").get(newest);
     }
 
     /** The row of an animal, or -1. */

@@ -3,6 +3,7 @@ package wisp.indicator;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ public final class Definitions {
     private final Map<String, Indicator> indicators;
     private final Map<String, Jurisdiction> jurisdictions;
     private final Map<String, Target> ownTargets;
+    private final Map<String, Jurisdiction> byName = new HashMap<>();
 
     private Definitions(
             Conditions conditions,
@@ -24,6 +26,7 @@ public final class Definitions {
         this.indicators = indicators;
         this.jurisdictions = jurisdictions;
         this.ownTargets = ownTargets;
+        jurisdictions.values().forEach(place -> place.names().forEach(name -> byName.putIfAbsent(name, place)));
     }
 
     /**
@@ -123,8 +126,6 @@ public final class Definitions {
 
     /** The jurisdiction that a farm's description names. */
     public Optional<Jurisdiction> jurisdiction(String name) {
-        return jurisdictions.values().stream()
-                .filter(place -> place.named(name))
-                .findFirst();
+        return Optional.ofNullable(byName.get(Jurisdiction.plain(name)));
     }
 }

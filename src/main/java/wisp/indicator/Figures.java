@@ -19,7 +19,8 @@ public final class Figures {
     }
 
     /** One figure. */
-    public Estimate of(Indicator indicator, Cohort cohort, Selection selection) {
+    public Estimate of(Indicator indicator, Cohort cohort, Selection asked) {
+        Selection selection = asked.ofSeason(asked.seasonIn(cohort));
         Estimate whole = plain(indicator, cohort, selection);
         Comparison comparison = withLastSeason(whole, indicator, cohort, selection);
         List<Estimate> strata = selection.by() == null ? List.of() : strata(indicator, cohort, selection, whole);

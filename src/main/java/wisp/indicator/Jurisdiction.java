@@ -25,10 +25,16 @@ public record Jurisdiction(
         Map<String, DayLimit> days,
         Map<Castrated.Method, CastrationLimit> castration) {
 
-    /** Whether a farm's description means this place. */
-    boolean named(String name) {
-        String plain = name.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
-        return id.equals(plain) || aliases.contains(plain);
+    /** The names by which a farm's description may mean this place, in plain form. */
+    List<String> names() {
+        List<String> names = new ArrayList<>(aliases);
+        names.add(0, id);
+        return names;
+    }
+
+    /** A name as it is compared: small letters, hyphens for spaces. */
+    static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT).replace(' ', '-');
     }
 
     static Optional<Jurisdiction> read(String file, String text, List<DefinitionFault> faults) {

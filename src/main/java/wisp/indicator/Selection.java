@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.IntStream;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import wisp.cohort.Cohort;
 import wisp.history.Life;
@@ -67,22 +68,23 @@ public record Selection(
     int[] rows(Cohort cohort, boolean placeOfRecord) {
         String wanted = seasonIn(cohort);
         boolean known = cohort.farm().seasons().stream().anyMatch(s -> s.name().equals(wanted));
+        StringColumn season = cohort.table().stringColumn("season");
         return IntStream.range(0, cohort.lives().size())
                 .filter(row -> cohort.lives().get(row).born() != null)
-                .filter(row -> inSeason(cohort, row, wanted, known))
+                .filter(row -> inSeason(cohort, season, row, wanted, known))
                 .filter(row -> born(cohort.lives().get(row)))
                 .filter(row -> matches(cohort, row, placeOfRecord))
                 .toArray();
     }
 
-    private static boolean inSeason(Cohort cohort, int row, String wanted, boolean named) {
+    private static boolean inSeason(Cohort cohort, StringColumn season, int row, String wanted, boolean named) {
         if (wanted.equals(ALL)) {
             return true;
         }
         if (!named && wanted.matches("\\d{4}")) {
             return cohort.lives().get(row).birthDate().getYear() == Integer.parseInt(wanted);
         }
-        return wanted.equals(cohort.table().stringColumn("season").get(row));
+        return wanted.equals(season.get(row));
     }
 
     private boolean born(Life life) {
