@@ -16,6 +16,9 @@ public final class Questions {
         byName.put(
                 "navels",
                 (cohort, selection) -> NavelsJson.of(new NavelsQuestion(definitions).of(cohort, selection), selection));
+        byName.put(
+                "pens",
+                (cohort, selection) -> PensJson.of(new PensQuestion(definitions).of(cohort, selection), selection));
     }
 
     /** The question of a name. */

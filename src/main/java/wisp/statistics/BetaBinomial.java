@@ -138,6 +138,19 @@ public record BetaBinomial(
                         .toList());
     }
 
+    /**
+     * The probability that each group's risk is above the median of the fitted beta distribution, so above that of the
+     * middle one of all groups like these; one half at the boundary, where every group is the same.
+     */
+    public List<Double> probabilityAboveMedian() {
+        double median = boundary ? mean : Quantile.beta(0.5, alpha, beta);
+        return IntStream.range(0, cases.size())
+                .mapToObj(i -> boundary
+                        ? 0.5
+                        : BetaDistribution.of(first(i), second(i)).survivalProbability(median))
+                .toList();
+    }
+
     private double first(int group) {
         return alpha + cases.get(group);
     }

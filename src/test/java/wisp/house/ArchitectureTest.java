@@ -50,6 +50,7 @@ class ArchitectureTest {
                         "history",
                         "cohort",
                         "indicator",
+                        "question",
                         "records",
                         "site",
                         "interchange",

@@ -1,0 +1,74 @@
+package wisp.question;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+
+/**
+ * Dirty calves by what was so at their birth.
+ *
+ * @param bedding by days since the pen was bedded; the last class has no bedding on record
+ * @param stocking by other calvings in the pen in the seven days before
+ * @param months by month of birth, in the order of the season
+ * @param terms what one more day, and one more calving, go along with
+ */
+public record Circumstances(
+        List<DirtyShare> bedding, List<DirtyShare> stocking, List<DirtyShare> months, List<DirtinessTerm> terms) {
+
+    static Circumstances of(List<ScoredCalf> calves) {
+        return new Circumstances(bedding(calves), stocking(calves), months(calves), DirtinessTerm.of(calves));
+    }
+
+    private static List<DirtyShare> bedding(List<ScoredCalf> calves) {
+        return List.of(
+                share("less than 2 days", calves, days(0, 2)),
+                share("2 to 4 days", calves, days(2, 4)),
+                share("4 to 7 days", calves, days(4, 7)),
+                share("7 days or more", calves, days(7, Double.POSITIVE_INFINITY)),
+                share("no bedding on record", calves, calf -> !calf.beddingKnown()));
+    }
+
+    private static List<DirtyShare> stocking(List<ScoredCalf> calves) {
+        return List.of(
+                share("none", calves, calvings(0, 0)),
+                share("1 or 2", calves, calvings(1, 2)),
+                share("3 to 5", calves, calvings(3, 5)),
+                share("6 or more", calves, calvings(6, Integer.MAX_VALUE)));
+    }
+
+    private static List<DirtyShare> months(List<ScoredCalf> calves) {
+        int first = calves.stream()
+                .map(calf -> calf.life().birthDate())
+                .min(LocalDate::compareTo)
+                .map(LocalDate::getMonthValue)
+                .orElse(1);
+        List<DirtyShare> months = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            Month month = Month.of(first).plus(i);
+            DirtyShare share = share(
+                    month.getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                    calves,
+                    calf -> calf.life().birthDate().getMonth() == month);
+            if (share.n() > 0) {
+                months.add(share);
+            }
+        }
+        return months;
+    }
+
+    private static Predicate<ScoredCalf> days(double from, double to) {
+        return calf -> calf.daysSinceBedding() >= from && calf.daysSinceBedding() < to;
+    }
+
+    private static Predicate<ScoredCalf> calvings(int from, int to) {
+        return calf -> calf.calvingsBefore() >= from && calf.calvingsBefore() <= to;
+    }
+
+    private static DirtyShare share(String name, List<ScoredCalf> calves, Predicate<ScoredCalf> in) {
+        return DirtyShare.of(name, calves.stream().filter(in).toList());
+    }
+}

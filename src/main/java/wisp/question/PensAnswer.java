@@ -1,0 +1,75 @@
+package wisp.question;
+
+import java.time.Instant;
+import java.util.List;
+import wisp.indicator.Estimate;
+
+/**
+ * Everything that the records say to the question which pens give dirty calves.
+ *
+ * @param season the season asked for
+ * @param asOf where follow-up ends
+ * @param asked calves asked for
+ * @param figure the shipped figure of dirty calves, whole and by pen; every count here is one of its counts
+ * @param pens pens with a scored calf, in order of their names
+ * @param overall their calves together: what pens are held against
+ * @param noPen scored calves whose pen nobody wrote down; they stand in no pen and not in {@code overall}
+ * @param unscored pens where calves were born and none was scored in time
+ * @param spread how far the pens' true shares lie apart
+ * @param homogeneity whether the pens differ at all
+ * @param places kept pens beside passages and fields
+ * @param weeks the p-chart
+ * @param circumstances bedding, stocking, month
+ * @param illness whether dirty calves fell ill more
+ * @param seasons every season with calves; empty where dates narrow what was asked for
+ * @param lastSeason the season before, null where there is none to compare with
+ */
+public record PensAnswer(
+        String season,
+        Instant asOf,
+        int asked,
+        Estimate figure,
+        List<PenShare> pens,
+        DirtyShare overall,
+        int noPen,
+        List<String> unscored,
+        PenSpread spread,
+        PenHomogeneity homogeneity,
+        KeptPlaces places,
+        List<WeekShare> weeks,
+        Circumstances circumstances,
+        List<DirtyThenIll> illness,
+        List<DirtyShare> seasons,
+        String lastSeason) {
+
+    /** The answer in plain words, the most important first. */
+    public List<String> sentences() {
+        return PensSentence.of(this);
+    }
+
+    /** What must be kept in mind before a pen is blamed. */
+    public List<String> cautions() {
+        return PensCautions.of(this);
+    }
+
+    /** How it was worked out, a sentence a step. */
+    public List<String> method() {
+        return PensMethod.of(this);
+    }
+
+    /** The pens that stand so among the others, the most calves first. */
+    public List<PenShare> standing(PenShare.Standing standing) {
+        return pens.stream()
+                .filter(pen -> pen.standing() == standing)
+                .sorted((one, other) ->
+                        Integer.compare(other.share().n(), one.share().n()))
+                .toList();
+    }
+
+    /** The pens that changed since last season by more than chance. */
+    public List<PenShare> changed() {
+        return pens.stream()
+                .filter(pen -> pen.before() != null && pen.before().moreThanChance())
+                .toList();
+    }
+}

@@ -1,0 +1,181 @@
+package wisp.question;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The answer in plain words, the most important first; it never claims more than intervals and tests allow. */
+final class PensSentence {
+    /** The words that are said only where an interval and a test that allows for all comparisons agree. */
+    static final String MORE = "more than chance";
+
+    private static final int NAMED = 3;
+    private static final int FEW = 20;
+
+    private final PensAnswer answer;
+
+    private PensSentence(PensAnswer answer) {
+        this.answer = answer;
+    }
+
+    /** One sentence or a few that belong together in each line; the first line is the answer. */
+    static List<String> of(PensAnswer answer) {
+        return new PensSentence(answer).lines();
+    }
+
+    private List<String> lines() {
+        DirtyShare all = answer.overall();
+        String when = answer.season().equals("all") ? "of all seasons" : "of " + answer.season();
+        if (answer.asked() == 0) {
+            return List.of("No calf " + when + " is on record, so there is nothing to say of pens.");
+        }
+        if (all.n() == 0) {
+            return List.of(
+                    answer.noPen() == 0
+                            ? "No calf " + when + " was scored for cleanliness in time, so pens cannot be compared."
+                            : scored(answer.noPen()) + " scored " + when
+                                    + ", but nobody wrote down where, so pens cannot be compared.");
+        }
+        if (answer.pens().size() == 1) {
+            return List.of(onePen(), "With one pen there is nothing to compare it with.");
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add(first(when));
+        second().ifPresent(lines::add);
+        bedding(lines);
+        illness(lines);
+        return lines;
+    }
+
+    private String onePen() {
+        DirtyShare all = answer.overall();
+        return "Only " + answer.pens().get(0).pen() + " has calves scored: " + all.dirty() + " of " + all.n()
+                + " dirty ("
+                + Percent.of(all.share()) + "; allowing for chance "
+                + Percent.span(all.interval().low(), all.interval().high()) + ").";
+    }
+
+    private String first(String when) {
+        DirtyShare all = answer.overall();
+        if (all.dirty() == 0) {
+            return all.n() == 1
+                    ? "The one calf scored " + when + " was clean."
+                    : "None of the " + count(all.n()) + " calves scored " + when + " was dirty, in any pen.";
+        }
+        if (all.dirty() == all.n()) {
+            return "All " + count(all.n()) + " calves scored " + when
+                    + " were dirty, in every pen, so no pen stands out.";
+        }
+        List<PenShare> dirtier = answer.standing(PenShare.Standing.DIRTIER);
+        if (dirtier.size() == 1) {
+            PenShare pen = dirtier.get(0);
+            DirtyShare rest = pen.others().with();
+            return sentence(pen.pen()) + " gave more dirty calves than the other pens, by " + MORE + ": "
+                    + counts(pen.share()) + " against " + counts(rest) + ".";
+        }
+        if (dirtier.size() > 1) {
+            return "More dirty calves than elsewhere, by " + MORE + ", came from " + named(dirtier)
+                    + "; over all pens it was " + counts(all) + ".";
+        }
+        return nobodyDirtier(when);
+    }
+
+    private String nobodyDirtier(String when) {
+        DirtyShare all = answer.overall();
+        String herd = counts(all) + " calves " + when + " were dirty";
+        List<PenShare> cleaner = answer.standing(PenShare.Standing.CLEANER);
+        if (!cleaner.isEmpty()) {
+            return "No pen can be called the dirtiest, but fewer dirty calves than elsewhere, by " + MORE
+                    + ", came from " + named(cleaner) + "; over all pens " + herd + ".";
+        }
+        if (answer.homogeneity().moreThanChance()) {
+            return "No single pen can be called dirtier than the others, though taken together the pens differ by "
+                    + MORE + "; over all pens " + herd + ".";
+        }
+        String few = all.n() < FEW ? " So few calves could only show very large differences." : "";
+        return "No pen can be called dirtier than the others: " + herd
+                + ", and what separates the pens could be chance." + few;
+    }
+
+    private Optional<String> second() {
+        List<PenShare> changed = answer.changed();
+        if (!changed.isEmpty()) {
+            String each = changed.stream()
+                    .limit(NAMED)
+                    .map(pen -> pen.pen() + " went from " + counts(pen.before().with()) + " to " + counts(pen.share()))
+                    .collect(Collectors.joining("; "));
+            return Optional.of("Since " + answer.lastSeason() + ", by " + MORE + ": " + each
+                    + (changed.size() > NAMED ? "; and " + (changed.size() - NAMED) + " more" : "") + ".");
+        }
+        if (answer.spread().boundary()) {
+            return Optional.of("The pens lie no further apart than chance alone would put them, so the best"
+                    + " guess for each of them is the herd's "
+                    + Percent.of(answer.overall().share()) + ".");
+        }
+        boolean compared = answer.pens().stream().anyMatch(pen -> pen.before() != null);
+        return compared
+                ? Optional.of("Against " + answer.lastSeason() + " what changed in any pen could be chance.")
+                : Optional.empty();
+    }
+
+    private void bedding(List<String> lines) {
+        for (DirtinessTerm term : answer.circumstances().terms()) {
+            if (term.moreThanChance()) {
+                lines.add("Within pens, " + term.name() + " went with "
+                        + String.format(
+                                Locale.ROOT,
+                                "%.2f times the odds of a dirty calf (95 %% interval %.2f to %.2f)",
+                                term.within().value(),
+                                term.within().low(),
+                                term.within().high())
+                        + ", " + MORE + ".");
+            }
+        }
+    }
+
+    private void illness(List<String> lines) {
+        answer.illness().stream()
+                .limit(1)
+                .filter(DirtyThenIll::moreThanChance)
+                .forEach(
+                        any -> lines.add("Dirty calves fell ill " + (any.byPen().value() > 1 ? "more" : "less")
+                                + " often by 21 days than clean ones of the same pen, by " + MORE + ": risk ratio "
+                                + String.format(
+                                        Locale.ROOT,
+                                        "%.1f (95 %% interval %.1f to %.1f).",
+                                        any.byPen().value(),
+                                        any.byPen().low(),
+                                        any.byPen().high())));
+    }
+
+    private static String named(List<PenShare> pens) {
+        String first = pens.stream()
+                .limit(NAMED)
+                .map(pen -> pen.pen() + " (" + counts(pen.share()) + ")")
+                .collect(Collectors.joining(", "));
+        int comma = first.lastIndexOf("), ");
+        boolean more = pens.size() > NAMED;
+        if (more) {
+            return first + " and " + (pens.size() - NAMED) + " more";
+        }
+        return comma < 0 ? first : first.substring(0, comma + 1) + " and " + first.substring(comma + 3);
+    }
+
+    private static String counts(DirtyShare share) {
+        return count(share.dirty()) + " of " + count(share.n()) + " (" + Percent.of(share.share()) + ")";
+    }
+
+    private static String scored(int calves) {
+        return calves == 1 ? "One calf was" : count(calves) + " calves were";
+    }
+
+    private static String count(int calves) {
+        return String.format(Locale.ENGLISH, "%,d", calves);
+    }
+
+    private static String sentence(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ENGLISH) + name.substring(1);
+    }
+}
