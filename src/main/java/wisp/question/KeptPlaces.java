@@ -6,8 +6,8 @@ import wisp.statistics.NewcombeDifference;
 import wisp.statistics.TwoByTwoTable;
 
 /**
- * Calves born in pens that the records show as bedded or cleaned out, and calves born elsewhere: in cubicles, a passage,
- * the field.
+ * Calves born in pens that the records show as bedded or cleaned out, and calves born elsewhere: in cubicles, a
+ * passage, the field.
  *
  * @param kept calves of kept pens
  * @param elsewhere calves of places without a bedding or a cleaning on record

@@ -9,7 +9,7 @@ import wisp.statistics.Interval;
  * How far the pens' true shares lie apart, and each pen's share drawn toward the herd's as far as its few calves demand
  * (beta-binomial, empirical Bayes by maximum likelihood).
  *
- * @param a first shape of the beta distribution of pens, infinite at the boundary, not a number where it cannot be fitted
+ * @param a first shape of the beta distribution of pens, infinite at the boundary, not a number where it is not fitted
  * @param b second shape
  * @param rho likeness within pens, 0 to 1
  * @param boundary whether no spread beyond chance was found: then all shrunken shares equal the herd's

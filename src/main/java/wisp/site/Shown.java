@@ -2,6 +2,7 @@ package wisp.site;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -84,6 +85,10 @@ final class Shown {
 
     static String day(Instant time, ZoneId zone) {
         return DAY.format(time.atZone(zone));
+    }
+
+    static String date(LocalDate day) {
+        return DAY.format(day);
     }
 
     /** Date and time of day, or the date alone where the hour is not known. */

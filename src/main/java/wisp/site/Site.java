@@ -61,6 +61,7 @@ public final class Site implements AutoCloseable {
         });
         api(config);
         new Pages(records).addTo(config);
+        new PensPages(records).addTo(config);
         errors(config);
     }
 

@@ -50,7 +50,6 @@ class ArchitectureTest {
                         "history",
                         "cohort",
                         "indicator",
-                        "question",
                         "records",
                         "site",
                         "interchange",

@@ -1,0 +1,98 @@
+package wisp.site;
+
+import wisp.question.PenContrast;
+import wisp.question.PenShare;
+import wisp.statistics.Interval;
+
+/**
+ * One pen as a row of the pens' table, its counts with the addresses of the calves behind them.
+ *
+ * @param standing how it stands among the others, in words
+ * @param drawn share drawn toward the herd's with its interval, a dash where it cannot be given
+ * @param dirtiest the probability of being the dirtiest, a dash where it cannot be given
+ * @param bedding median days since bedding at birth, in words
+ * @param before last season's share and what to make of the change, empty where there is none
+ */
+public record PenRow(
+        String pen,
+        String href,
+        int n,
+        String nHref,
+        int dirty,
+        String dirtyHref,
+        String share,
+        String interval,
+        String standing,
+        String limits,
+        String drawn,
+        String drawnInterval,
+        String dirtiest,
+        String score,
+        String bedding,
+        String before) {
+    private static final String NONE = "–";
+
+    static PenRow of(PenShare pen, Links links) {
+        boolean drawn = pen.shrunken() != null;
+        return new PenRow(
+                pen.pen(),
+                links.figure(pen.figure()),
+                pen.share().n(),
+                links.calves(pen.figure(), CalvesBehind.Part.DENOMINATOR),
+                pen.share().dirty(),
+                links.calves(pen.figure(), CalvesBehind.Part.NUMERATOR),
+                percent(pen.share().share()),
+                span(pen.share().interval()),
+                standing(pen),
+                pen.limits95() == null
+                        ? NONE
+                        : percentSpan(pen.limits95().low(), pen.limits95().high()),
+                drawn ? percent(pen.shrunken().value()) : NONE,
+                drawn ? span(pen.shrunken()) : "",
+                Double.isNaN(pen.probabilityDirtiest()) ? NONE : percent(pen.probabilityDirtiest()),
+                Double.isNaN(pen.meanScore()) ? NONE : Shown.decimals(pen.meanScore(), 1),
+                bedding(pen),
+                before(pen.before()));
+    }
+
+    private static String standing(PenShare pen) {
+        return switch (pen.standing()) {
+            case DIRTIER -> "dirtier, more than chance";
+            case CLEANER -> "cleaner, more than chance";
+            case WITHIN -> pen.tooFewToRank() ? "too few to say" : "could be chance";
+        };
+    }
+
+    private static String bedding(PenShare pen) {
+        if (!Double.isNaN(pen.daysSinceBedding())) {
+            return Shown.decimals(pen.daysSinceBedding(), 1);
+        }
+        return pen.kept() ? NONE : "never bedded";
+    }
+
+    private static String before(PenContrast contrast) {
+        if (contrast == null) {
+            return "";
+        }
+        return percent(contrast.with().share()) + " of " + contrast.with().n()
+                + (contrast.moreThanChance() ? ", changed by more than chance" : "");
+    }
+
+    /** A share with its unit, whole percents. */
+    static String percent(double share) {
+        double percent = 100 * share;
+        boolean hides = Math.round(percent) == 0 && share > 0 || Math.round(percent) == 100 && share < 1;
+        if (hides) {
+            return share < 0.5 ? "under 1 %" : "over 99 %";
+        }
+        return Math.round(percent) + " %";
+    }
+
+    static String span(Interval interval) {
+        return interval == null ? "" : percentSpan(interval.low(), interval.high());
+    }
+
+    private static String percentSpan(double low, double high) {
+        return Math.round(100 * low) + " to " + Math.round(100 * high);
+    }
+}

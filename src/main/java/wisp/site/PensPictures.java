@@ -1,0 +1,168 @@
+package wisp.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import wisp.chart.Along;
+import wisp.chart.Axis;
+import wisp.chart.Format;
+import wisp.chart.Ink;
+import wisp.chart.Knot;
+import wisp.chart.Layer;
+import wisp.chart.Limit;
+import wisp.chart.LimitCurve;
+import wisp.chart.Mark;
+import wisp.chart.Picture;
+import wisp.chart.Points;
+import wisp.question.DirtyShare;
+import wisp.question.PenShare;
+import wisp.question.PensAnswer;
+import wisp.question.WeekShare;
+import wisp.statistics.FunnelLimits;
+
+/** Draws the pens in their funnel, the weeks on their chart, and shares by class. */
+final class PensPictures {
+    private static final int STEPS = 60;
+
+    private PensPictures() {}
+
+    /** Pens by size and share, with the limits between which chance alone would keep them. */
+    static Picture funnel(PensAnswer answer, Links links) {
+        List<Mark> inside = new ArrayList<>();
+        List<Mark> outside = new ArrayList<>();
+        for (PenShare pen : answer.pens()) {
+            DirtyShare share = pen.share();
+            Mark mark = Mark.at(share.n(), share.share(), pen.pen())
+                    .saying(share.dirty() + " of " + share.n() + " dirty, " + PenRow.percent(share.share()))
+                    .to(links.calves(pen.figure(), CalvesBehind.Part.NUMERATOR));
+            boolean within = pen.standing() == PenShare.Standing.WITHIN;
+            (within ? inside : outside).add(within ? mark : mark.captioned(pen.pen()));
+        }
+        List<Layer> layers = new ArrayList<>();
+        DirtyShare all = answer.overall();
+        if (all.dirty() > 0 && all.dirty() < all.n() && answer.pens().size() > 1) {
+            limits(layers, answer, 0.95, Ink.MUTED);
+            limits(layers, answer, 0.998, Ink.THIRD);
+            layers.add(new Limit("all pens", Ink.FIRST, Along.Y, all.share()));
+        }
+        layers.add(new Points("chance could explain it", Ink.FIRST, Along.Y, inside));
+        if (!outside.isEmpty()) {
+            layers.add(new Points("more than chance", Ink.ALARM, Along.Y, outside));
+        }
+        return new Picture(
+                "funnel",
+                "Dirty calves by pen, with the room that chance takes",
+                words(answer),
+                Axis.fromZero("Calves scored in the pen", Format.COUNT),
+                Axis.fromZero("Dirty calves (%)", Format.PERCENT),
+                layers);
+    }
+
+    private static void limits(List<Layer> layers, PensAnswer answer, double probability, Ink ink) {
+        int largest =
+                answer.pens().stream().mapToInt(pen -> pen.share().n()).max().orElse(1);
+        TreeSet<Integer> sizes = new TreeSet<>();
+        answer.pens().forEach(pen -> sizes.add(pen.share().n()));
+        for (int i = 0; i <= STEPS; i++) {
+            sizes.add(Math.max(1, (int) Math.round(largest * 1.05 * Math.pow((double) i / STEPS, 2))));
+        }
+        List<Knot> low = new ArrayList<>();
+        List<Knot> high = new ArrayList<>();
+        for (int n : sizes) {
+            FunnelLimits at = FunnelLimits.of(
+                    n, answer.overall().share(), probability, FunnelLimits.Method.EXACT_BINOMIAL_INTERPOLATED);
+            low.add(Knot.at(n, at.low()));
+            high.add(Knot.at(n, at.high()));
+        }
+        String name = probability == 0.95 ? "95% limits" : "99.8% limits";
+        layers.add(new LimitCurve(name, ink, false, high));
+        layers.add(new LimitCurve("", ink, false, low));
+    }
+
+    private static String words(PensAnswer answer) {
+        StringBuilder words = new StringBuilder("A funnel: each dot a pen, by how many calves were scored in it. ");
+        for (PenShare pen : answer.pens()) {
+            words.append(pen.pen())
+                    .append(": ")
+                    .append(pen.share().dirty())
+                    .append(" of ")
+                    .append(pen.share().n())
+                    .append(
+                            switch (pen.standing()) {
+                                case DIRTIER -> ", above its limits. ";
+                                case CLEANER -> ", below its limits. ";
+                                case WITHIN -> ". ";
+                            });
+        }
+        return words.toString().strip();
+    }
+
+    /** Shares by week of birth, with limits of three standard errors. */
+    static Picture weeks(PensAnswer answer) {
+        List<Mark> inside = new ArrayList<>();
+        List<Mark> outside = new ArrayList<>();
+        List<Knot> high = new ArrayList<>();
+        List<Knot> low = new ArrayList<>();
+        for (WeekShare week : answer.weeks()) {
+            DirtyShare share = week.share();
+            double middle = Axis.at(week.monday()) + 3;
+            Mark mark = Mark.at(middle, share.share(), "Week of " + Shown.date(week.monday()))
+                    .saying(share.dirty() + " of " + share.n() + " dirty");
+            (week.outside() ? outside : inside).add(mark);
+            if (week.limits() != null) {
+                high.add(Knot.at(Axis.at(week.monday()), week.limits().high()));
+                low.add(Knot.at(Axis.at(week.monday()), week.limits().low()));
+            }
+        }
+        List<Layer> layers = new ArrayList<>();
+        if (!high.isEmpty()) {
+            double end = Axis.at(answer.weeks().get(answer.weeks().size() - 1).monday()) + 7;
+            high.add(Knot.at(end, high.get(high.size() - 1).y()));
+            low.add(Knot.at(end, low.get(low.size() - 1).y()));
+            layers.add(new LimitCurve("limits, 3 standard errors", Ink.MUTED, true, high));
+            layers.add(new LimitCurve("", Ink.MUTED, true, low));
+            layers.add(
+                    new Limit("all weeks", Ink.FIRST, Along.Y, answer.overall().share()));
+        }
+        layers.add(new Points("week", Ink.FIRST, Along.Y, inside));
+        if (!outside.isEmpty()) {
+            layers.add(new Points("week outside its limits", Ink.ALARM, Along.Y, outside));
+        }
+        return new Picture(
+                "weeks",
+                "Dirty calves by week of birth",
+                outside.isEmpty()
+                        ? "A chart of " + inside.size() + " weeks; none lies outside its limits."
+                        : "A chart of weeks; " + outside.size() + " of "
+                                + answer.weeks().size() + " lie outside their limits.",
+                Axis.dates("Week of birth"),
+                Axis.fromZero("Dirty calves (%)", Format.PERCENT),
+                layers);
+    }
+
+    /** Shares by class as dots with whiskers, classes without a calf left out. */
+    static Picture classes(String id, String title, String axis, List<DirtyShare> classes) {
+        List<DirtyShare> held = classes.stream().filter(one -> one.n() > 0).toList();
+        List<Mark> marks = new ArrayList<>();
+        StringBuilder words = new StringBuilder("Dots with whiskers. ");
+        for (int i = 0; i < held.size(); i++) {
+            DirtyShare one = held.get(i);
+            String counts = one.dirty() + " of " + one.n();
+            marks.add(Mark.at(one.share(), i, one.name())
+                    .between(one.interval().low(), one.interval().high())
+                    .saying(counts + ", " + PenRow.percent(one.share()) + " (" + PenRow.span(one.interval()) + ")")
+                    .captioned(counts));
+            words.append(one.name()).append(": ").append(counts).append(" dirty. ");
+        }
+        List<String> names = held.isEmpty()
+                ? List.of("none")
+                : held.stream().map(DirtyShare::name).toList();
+        return Picture.of(
+                id,
+                title,
+                words.toString().strip(),
+                Axis.fromZero("Dirty calves (%), with 95 % interval", Format.PERCENT),
+                Axis.categories(axis, names),
+                new Points("", Ink.FIRST, Along.X, marks));
+    }
+}

@@ -1,0 +1,109 @@
+package wisp.site;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import wisp.question.DirtinessTerm;
+import wisp.question.DirtyThenIll;
+import wisp.question.KeptPlaces;
+import wisp.question.PenHomogeneity;
+import wisp.question.PensAnswer;
+import wisp.statistics.Interval;
+
+/** The sentences beside the pens' pictures and tables; none claims more than its interval and test allow. */
+final class PensWords {
+    private PensWords() {}
+
+    static List<String> notes(PensAnswer answer) {
+        List<String> notes = new ArrayList<>();
+        if (answer.noPen() > 0) {
+            notes.add(
+                    answer.noPen() == 1
+                            ? "One scored calf has no pen on record and stands in none."
+                            : answer.noPen() + " scored calves have no pen on record and stand in none.");
+        }
+        if (!answer.unscored().isEmpty()) {
+            notes.add("Calves were born there but none was scored in time: " + String.join(", ", answer.unscored())
+                    + ".");
+        }
+        if (answer.spread().boundary()) {
+            notes.add(
+                    "No spread between pens beyond chance was found: every drawn-in share is that of all pens together.");
+        } else if (answer.spread().why() != null && answer.pens().size() > 1) {
+            notes.add(answer.spread().why());
+        }
+        return notes;
+    }
+
+    static String homogeneity(PensAnswer answer) {
+        PenHomogeneity test = answer.homogeneity();
+        if (test.why() != null) {
+            return "Whether the pens differ at all cannot be tested. " + test.why();
+        }
+        return (test.moreThanChance()
+                        ? "Taken together the pens differ by more than chance"
+                        : "Taken together, what separates the pens could be chance")
+                + " (chi-square " + Shown.decimals(test.chiSquare(), 1) + " on " + test.df() + " df, p "
+                + p(test.p()) + "; " + test.method() + ").";
+    }
+
+    static String places(KeptPlaces places) {
+        if (places.difference() == null) {
+            return places.elsewhere().n() == 0
+                    ? "Every scored calf was born in a pen with a bedding or a cleaning on record."
+                    : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be told apart.";
+        }
+        double points = 100 * places.difference().value();
+        String span =
+                " (95 % interval " + Shown.decimals(100 * places.difference().low(), 0) + " to "
+                        + Shown.decimals(100 * places.difference().high(), 0) + ")";
+        String counts = places.elsewhere().dirty() + " of " + places.elsewhere().n()
+                + " calves born in places never bedded or cleaned out by the records (such as cubicles, a passage or"
+                + " the field) were dirty, " + places.kept().dirty() + " of "
+                + places.kept().n() + " in kept pens: "
+                + Shown.decimals(Math.abs(points), 0) + " percentage points "
+                + (points < 0 ? "fewer" : "more") + span;
+        return counts + (places.moreThanChance() ? ", more than chance." : ", which could be chance.");
+    }
+
+    static String term(DirtinessTerm term) {
+        String name = term.name().substring(0, 1).toUpperCase(Locale.ENGLISH)
+                + term.name().substring(1);
+        if (term.within() == null) {
+            return name + ": it cannot be told what goes with it. " + term.why();
+        }
+        return name + " goes with " + ratio(term.within(), 2) + " times the odds of a dirty calf within pens"
+                + (term.moreThanChance() ? ", more than chance" : "; it could be chance") + " ("
+                + term.n() + " calves of bedded pens"
+                + (term.crude() == null ? "" : "; pens not allowed for " + ratio(term.crude(), 2)) + ").";
+    }
+
+    static String illness(DirtyThenIll any) {
+        String left = any.leftOut() == 0
+                ? ""
+                : " " + any.leftOut()
+                        + " scored calves are left out: not yet 21 days old, gone before, or ill before the"
+                        + " scoring.";
+        if (any.byPen() == null) {
+            return "Whether dirty calves fell ill more cannot be told." + (any.why() == null ? "" : " " + any.why())
+                    + left;
+        }
+        String verdict = any.moreThanChance()
+                ? "Dirty calves fell ill " + (any.byPen().value() > 1 ? "more" : "less")
+                        + " often than clean ones of the same pen, by more than chance"
+                : "Whether dirty calves fall ill more than clean ones of the same pen these records do not settle";
+        return verdict + ": " + any.table().exposedCases() + " of "
+                + any.table().exposed() + " dirty calves and "
+                + any.table().unexposedCases() + " of " + any.table().unexposed()
+                + " clean ones had an illness by 21 days, risk ratio within pens " + ratio(any.byPen(), 1) + "." + left;
+    }
+
+    static String ratio(Interval ratio, int decimals) {
+        return Shown.decimals(ratio.value(), decimals) + " (" + Shown.decimals(ratio.low(), decimals) + " to "
+                + Shown.decimals(ratio.high(), decimals) + ")";
+    }
+
+    private static String p(double p) {
+        return p < 0.001 ? "below 0.001" : Shown.decimals(p, 3);
+    }
+}
