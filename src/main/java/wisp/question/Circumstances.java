@@ -11,16 +11,31 @@ import java.util.function.Predicate;
 /**
  * Dirty calves by what was so at their birth.
  *
+ * @param medianDays median days since bedding over the calves of bedded pens, not a number where there is none
  * @param bedding by days since the pen was bedded; the last class has no bedding on record
  * @param stocking by other calvings in the pen in the seven days before
  * @param months by month of birth, in the order of the season
  * @param terms what one more day, and one more calving, go along with
  */
 public record Circumstances(
-        List<DirtyShare> bedding, List<DirtyShare> stocking, List<DirtyShare> months, List<DirtinessTerm> terms) {
+        double medianDays,
+        List<DirtyShare> bedding,
+        List<DirtyShare> stocking,
+        List<DirtyShare> months,
+        List<DirtinessTerm> terms) {
 
     static Circumstances of(List<ScoredCalf> calves) {
-        return new Circumstances(bedding(calves), stocking(calves), months(calves), DirtinessTerm.of(calves));
+        return new Circumstances(
+                medianDays(calves), bedding(calves), stocking(calves), months(calves), DirtinessTerm.of(calves));
+    }
+
+    static double medianDays(List<ScoredCalf> calves) {
+        double[] days = calves.stream()
+                .filter(ScoredCalf::beddingKnown)
+                .mapToDouble(ScoredCalf::daysSinceBedding)
+                .sorted()
+                .toArray();
+        return days.length == 0 ? Double.NaN : (days[(days.length - 1) / 2] + days[days.length / 2]) / 2;
     }
 
     private static List<DirtyShare> bedding(List<ScoredCalf> calves) {

@@ -51,7 +51,7 @@ record PenShares(List<PenShare> pens, PenSpread spread, PenHomogeneity homogenei
                     spread.fitted() ? spread.shrunken().get(i) : null,
                     spread.dirtiest().isEmpty() ? Double.NaN : spread.dirtiest().get(i),
                     spread.fitted() ? spread.aboveMedian().get(i) : Double.NaN,
-                    median(own),
+                    Circumstances.medianDays(own),
                     others.get(i),
                     earlier.get(i)));
         }
@@ -74,17 +74,5 @@ record PenShares(List<PenShare> pens, PenSpread spread, PenHomogeneity homogenei
         return calves.stream().anyMatch(calf -> calf.score() == null)
                 ? Double.NaN
                 : calves.stream().mapToInt(ScoredCalf::score).average().orElse(Double.NaN);
-    }
-
-    private static double median(List<ScoredCalf> calves) {
-        double[] days = calves.stream()
-                .filter(ScoredCalf::beddingKnown)
-                .mapToDouble(ScoredCalf::daysSinceBedding)
-                .sorted()
-                .toArray();
-        if (days.length == 0) {
-            return Double.NaN;
-        }
-        return (days[(days.length - 1) / 2] + days[days.length / 2]) / 2;
     }
 }

@@ -14,6 +14,7 @@ final class PensContextJson {
         places(json.putObject("places"), answer.places());
         weeks(json.putArray("weeks"), answer.weeks());
         Circumstances circumstances = answer.circumstances();
+        PensJson.number(json, "days_since_bedding_median", circumstances.medianDays());
         shares(json.putArray("days_since_bedding"), circumstances.bedding());
         shares(json.putArray("calvings_in_last_7_days"), circumstances.stocking());
         shares(json.putArray("months"), circumstances.months());

@@ -18,8 +18,10 @@ final class PensMethod {
                 + " interpolated (Spiegelhalter 2005, Stat Med 24:1185, appendix A.1.1).");
         steps.add(
                 "A pen is called dirtier or cleaner by more than chance only where three things agree: it lies outside"
-                        + " the 95 % limits; the 95 % interval of its difference from all other pens (Newcombe 1998, method 10)"
-                        + " leaves out 0; and Fisher's exact p-value, adjusted for all pens compared (Holm 1979), is below 0.05.");
+                        + " the 95 % limits; the 95 % interval of its difference from all other pens (Newcombe 1998,"
+                        + " method 10)"
+                        + " leaves out 0; and Fisher's exact p-value, adjusted for all pens compared (Holm 1979), is"
+                        + " below 0.05.");
         steps.add(spread(answer));
         steps.add(homogeneity(answer));
         steps.add("The chart by week has limits of three standard errors about the share of all weeks; a week is marked"
@@ -27,12 +29,15 @@ final class PensMethod {
                 + " calves are few.");
         steps.add(
                 "Days since bedding are exact days from the pen's last bedding on record to the birth. Stocking counts"
-                        + " other calvings in the pen in the seven days before, twins as one. Their odds ratios come from a"
-                        + " logistic model of calves of bedded pens with a term for each pen; both are tested, and Holm's"
+                        + " other calvings in the pen in the seven days before, twins as one. Their odds ratios come"
+                        + " from a"
+                        + " logistic model of calves of bedded pens with a term for each pen; both are tested, and"
+                        + " Holm's"
                         + " adjustment allows for that.");
         steps.add(
                 "Illness: a first episode after the scoring and by 21 days of age, of calves whose 21 days are over or"
-                        + " that died in them; death before illness counts as not ill. Risk ratios are within pens (Mantel and"
+                        + " that died in them; death before illness counts as not ill. Risk ratios are within pens"
+                        + " (Mantel and"
                         + " Haenszel, with the interval of Greenland and Robins 1985).");
         return steps;
     }

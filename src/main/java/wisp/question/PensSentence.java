@@ -44,6 +44,7 @@ final class PensSentence {
         List<String> lines = new ArrayList<>();
         lines.add(first(when));
         second().ifPresent(lines::add);
+        olderBedding().ifPresent(lines::add);
         bedding(lines);
         illness(lines);
         return lines;
@@ -118,6 +119,22 @@ final class PensSentence {
         return compared
                 ? Optional.of("Against " + answer.lastSeason() + " what changed in any pen could be chance.")
                 : Optional.empty();
+    }
+
+    /** What was so of the pen's bedding; a fact beside the answer, and no claim that it is the cause. */
+    private Optional<String> olderBedding() {
+        List<PenShare> dirtier = answer.standing(PenShare.Standing.DIRTIER);
+        double herd = answer.circumstances().medianDays();
+        if (dirtier.size() != 1 || !(dirtier.get(0).daysSinceBedding() > herd)) {
+            return Optional.empty();
+        }
+        return Optional.of(String.format(
+                Locale.ROOT,
+                "Bedding in %s had lain %.1f days when its calves were born, against %.1f over all bedded pens"
+                        + " (medians).",
+                dirtier.get(0).pen(),
+                dirtier.get(0).daysSinceBedding(),
+                herd));
     }
 
     private void bedding(List<String> lines) {

@@ -27,7 +27,6 @@ public record PenRow(
         String drawn,
         String drawnInterval,
         String dirtiest,
-        String score,
         String bedding,
         String before) {
     private static final String NONE = "–";
@@ -50,7 +49,6 @@ public record PenRow(
                 drawn ? percent(pen.shrunken().value()) : NONE,
                 drawn ? span(pen.shrunken()) : "",
                 Double.isNaN(pen.probabilityDirtiest()) ? NONE : percent(pen.probabilityDirtiest()),
-                Double.isNaN(pen.meanScore()) ? NONE : Shown.decimals(pen.meanScore(), 1),
                 bedding(pen),
                 before(pen.before()));
     }
@@ -75,7 +73,7 @@ public record PenRow(
             return "";
         }
         return percent(contrast.with().share()) + " of " + contrast.with().n()
-                + (contrast.moreThanChance() ? ", changed by more than chance" : "");
+                + (contrast.moreThanChance() ? ", changed" : "");
     }
 
     /** A share with its unit, whole percents. */
@@ -93,6 +91,6 @@ public record PenRow(
     }
 
     private static String percentSpan(double low, double high) {
-        return Math.round(100 * low) + " to " + Math.round(100 * high);
+        return Math.round(100 * low) + " to " + Math.round(100 * high) + " %";
     }
 }

@@ -27,8 +27,8 @@ final class PensWords {
                     + ".");
         }
         if (answer.spread().boundary()) {
-            notes.add(
-                    "No spread between pens beyond chance was found: every drawn-in share is that of all pens together.");
+            notes.add("No spread between pens beyond chance was found: every drawn-in share is that of all pens"
+                    + " together.");
         } else if (answer.spread().why() != null && answer.pens().size() > 1) {
             notes.add(answer.spread().why());
         }
@@ -51,7 +51,8 @@ final class PensWords {
         if (places.difference() == null) {
             return places.elsewhere().n() == 0
                     ? "Every scored calf was born in a pen with a bedding or a cleaning on record."
-                    : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be told apart.";
+                    : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be told"
+                            + " apart.";
         }
         double points = 100 * places.difference().value();
         String span =
