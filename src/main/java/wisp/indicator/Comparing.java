@@ -24,7 +24,7 @@ final class Comparing {
         return compare(now, before, before.season(), pValue(now, before), Double.NaN, 1);
     }
 
-    /** Each stratum with the calves of all others together; the p-values carry Holm's adjustment. */
+    /** Each stratum with the calves at risk of all others together; the p-values carry Holm's adjustment. */
     static List<Estimate> withOthers(Estimate whole, List<Estimate> strata) {
         if (strata.size() < 2) {
             return strata;
@@ -32,7 +32,10 @@ final class Comparing {
         List<Estimate> others = new ArrayList<>();
         for (Estimate stratum : strata) {
             List<Verdict> rest = new ArrayList<>();
-            strata.stream().filter(s -> s != stratum).forEach(s -> rest.addAll(s.verdicts()));
+            strata.stream()
+                    .filter(other -> other != stratum)
+                    .forEach(other ->
+                            other.verdicts().stream().filter(Verdict::atRisk).forEach(rest::add));
             others.add(Estimator.estimate(whole.indicator(), ALL_OTHERS, whole.season(), rest, Map.of()));
         }
         double[] p = new double[strata.size()];

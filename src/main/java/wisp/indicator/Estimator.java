@@ -1,6 +1,7 @@
 package wisp.indicator;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,13 +112,16 @@ final class Estimator {
     }
 
     private static List<Estimate.Attrition> attrition(List<Verdict> verdicts) {
+        Map<Part, Map<String, Integer>> reasons = new EnumMap<>(Part.class);
+        for (Verdict verdict : verdicts) {
+            if (!verdict.atRisk()) {
+                String reason = verdict.part() == Part.PENDING ? "pending" : verdict.reason();
+                reasons.computeIfAbsent(verdict.part(), part -> new TreeMap<>()).merge(reason, 1, Integer::sum);
+            }
+        }
         Map<String, Integer> lost = new LinkedHashMap<>();
         for (Part part : List.of(Part.OUTSIDE, Part.EXCLUDED, Part.PENDING)) {
-            verdicts.stream()
-                    .filter(verdict -> verdict.part() == part)
-                    .map(verdict -> part == Part.PENDING ? "pending" : verdict.reason())
-                    .sorted()
-                    .forEach(reason -> lost.merge(reason, 1, Integer::sum));
+            reasons.getOrDefault(part, Map.of()).forEach((reason, count) -> lost.merge(reason, count, Integer::sum));
         }
         List<Estimate.Attrition> steps = new ArrayList<>();
         int before = verdicts.size();

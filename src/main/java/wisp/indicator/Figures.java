@@ -1,6 +1,7 @@
 package wisp.indicator;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -57,9 +58,13 @@ public final class Figures {
         boolean place = placeOfRecord(indicator);
         int[] rows = selection.rows(cohort, place);
         List<Estimate> strata = new ArrayList<>();
+        Map<Integer, List<Verdict>> byRow = whole.verdicts().stream().collect(Collectors.groupingBy(Verdict::row));
         selection.by().divide(cohort, rows, place).forEach((name, part) -> {
             Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, part, false);
-            List<Verdict> judged = verdicts.of(indicator, cohort, part);
+            List<Verdict> judged = Arrays.stream(part)
+                    .mapToObj(row -> byRow.getOrDefault(row, List.of()))
+                    .flatMap(List::stream)
+                    .toList();
             strata.add(Estimator.estimate(indicator, name, whole.season(), judged, marks));
         });
         return Comparing.withOthers(whole, strata);
