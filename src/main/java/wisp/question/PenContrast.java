@@ -50,8 +50,8 @@ public record PenContrast(DirtyShare with, Interval difference, double p, double
                 .mapToDouble(PenContrast::p)
                 .toArray();
         boolean mirrored = shares.size() == 2
-                && partners.get(0).equals(shares.get(1))
-                && partners.get(1).equals(shares.get(0));
+                && shares.get(1).equals(partners.get(0))
+                && shares.get(0).equals(partners.get(1));
         double[] adjusted = p.length == 0 || mirrored ? p : MultipleTesting.holm(p);
         List<PenContrast> all = new ArrayList<>();
         int next = 0;

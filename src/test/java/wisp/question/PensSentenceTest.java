@@ -1,0 +1,108 @@
+package wisp.question;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class PensSentenceTest {
+    private static String first(PenBook book) {
+        return book.answer().sentences().get(0);
+    }
+
+    @Test
+    void anEmptyLogHasNothingToSay() {
+        assertEquals("No calf of all seasons is on record, so there is nothing to say of pens.", first(new PenBook()));
+    }
+
+    @Test
+    void calvesWithoutAScoreCannotBeCompared() {
+        PenBook book = new PenBook();
+        book.born("A");
+        assertEquals("No calf of 2026 was scored for cleanliness in time, so pens cannot be compared.", first(book));
+    }
+
+    @Test
+    void calvesWithoutAPenCannotBeCompared() {
+        PenBook book = new PenBook();
+        book.scored(null, 2);
+        assertEquals(
+                "One calf was scored of 2026, but nobody wrote down where, so pens cannot be compared.", first(book));
+    }
+
+    @Test
+    void oneCalfSaysNothingOfItsPen() {
+        assertEquals(
+                List.of(
+                        "Only A has calves scored: 1 of 1 dirty (100 %; allowing for chance 21 to 100 %).",
+                        "With one pen there is nothing to compare it with."),
+                new PenBook().pen("A", 1, 1).answer().sentences());
+    }
+
+    @Test
+    void fiveCalvesInTwoPensAreTooFew() {
+        assertEquals(
+                "No pen can be called dirtier than the others: 2 of 5 (40 %) calves of 2026 were dirty, and what"
+                        + " separates the pens could be chance. So few calves could only show very large differences.",
+                first(new PenBook().pen("A", 0, 3).pen("B", 2, 2)));
+    }
+
+    @Test
+    void nobodyDirtyIsGoodNews() {
+        assertEquals(
+                "None of the 11 calves scored of 2026 was dirty, in any pen.",
+                first(new PenBook().pen("A", 0, 6).pen("B", 0, 5)));
+    }
+
+    @Test
+    void everybodyDirtyPointsAtNoPen() {
+        assertEquals(
+                "All 11 calves scored of 2026 were dirty, in every pen, so no pen stands out.",
+                first(new PenBook().pen("A", 6, 6).pen("B", 5, 5)));
+    }
+
+    @Test
+    void onePenIsNamedWithItsCounts() {
+        assertEquals(
+                "North gave more dirty calves than the other pens, by more than chance: 20 of 40 (50 %) against 12 of 120"
+                        + " (10 %).",
+                first(new PenBook().pen("north", 20, 40).pen("east", 6, 60).pen("west", 6, 60)));
+    }
+
+    @Test
+    void severalPensAreNamedTheLargestFirst() {
+        assertEquals(
+                "More dirty calves than elsewhere, by more than chance, came from far (30 of 50 (60 %)) and near (24 of 40"
+                        + " (60 %)); over all pens it was 60 of 390 (15 %).",
+                first(new PenBook().pen("near", 24, 40).pen("far", 30, 50).pen("rest", 6, 300)));
+    }
+
+    @Test
+    void aCleanerPenIsNamedWhereNoneIsDirtier() {
+        String sentence = first(new PenBook()
+                .pen("A", 30, 60)
+                .pen("B", 31, 60)
+                .pen("C", 29, 60)
+                .pen("D", 30, 60)
+                .pen("E", 2, 40));
+        assertEquals(
+                "No pen can be called the dirtiest, but fewer dirty calves than elsewhere, by more than chance, came from"
+                        + " E (2 of 40 (5 %)); over all pens 122 of 280 (44 %) calves of 2026 were dirty.",
+                sentence);
+    }
+
+    @Test
+    void inAHugeHerdASmallDifferenceIsSeenAndSaid() {
+        assertEquals(
+                "B gave more dirty calves than the other pens, by more than chance: 2,700 of 10,000 (27 %) against 2,500"
+                        + " of 10,000 (25 %).",
+                first(new PenBook().pen("A", 2_500, 10_000).pen("B", 2_700, 10_000)));
+    }
+
+    @Test
+    void inAHugeHerdWithoutADifferenceNothingIsClaimed() {
+        String sentence = first(new PenBook().pen("A", 2_500, 10_000).pen("B", 2_510, 10_000));
+        assertFalse(sentence.contains("more than chance"), sentence);
+    }
+}
