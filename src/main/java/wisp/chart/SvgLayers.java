@@ -135,7 +135,9 @@ final class SvgLayers implements Layer.Reader<String> {
 
     private static String linked(Mark mark, String drawn, Box reach) {
         String words = Xml.text(mark.words());
-        String hit = SvgPainter.rect(" class=\"hit\" fill-opacity=\"0\"", reach);
+        // what is drawn may be large enough for a finger by itself
+        boolean covered = drawn.endsWith(SvgPainter.rect(" class=\"bar\"", reach));
+        String hit = covered ? "" : SvgPainter.rect(" class=\"hit\" fill-opacity=\"0\"", reach);
         return mark.link()
                 .map(page -> "<a href=\"" + Xml.text(page) + "\" aria-label=\"" + words + "\"><title>" + words
                         + "</title>" + drawn + hit + "</a>\n")

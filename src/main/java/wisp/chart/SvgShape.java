@@ -43,7 +43,7 @@ final class SvgShape {
         double from = ruler.cut(low);
         double to = ruler.cut(high);
         double ahead = Math.signum(ruler.to() - ruler.from());
-        String d = "M" + place(from, across, along) + "L" + place(to, across, along)
+        String d = "M" + place(from, across, along) + straight(to, along)
                 + end(from, across, along, ruler.domain().holds(low) ? 0 : ahead)
                 + end(to, across, along, ruler.domain().holds(high) ? 0 : -ahead);
         return path("whisker", d);
@@ -51,8 +51,18 @@ final class SvgShape {
 
     private static String end(double at, double across, Along along, double back) {
         double foot = at + back * CAP;
-        return "M" + place(foot, across - CAP, along) + (back == 0 ? "" : "L" + place(at, across, along)) + "L"
-                + place(foot, across + CAP, along);
+        return back == 0
+                ? "M" + place(at, across - CAP, along) + cap(across, along)
+                : "M" + place(foot, across - CAP, along) + "L" + place(at, across, along) + "L"
+                        + place(foot, across + CAP, along);
+    }
+
+    private static String straight(double to, Along along) {
+        return (along == Along.X ? "H" : "V") + Xml.px(to);
+    }
+
+    private static String cap(double across, Along along) {
+        return (along == Along.X ? "V" : "H") + Xml.px(across + CAP);
     }
 
     private static String place(double at, double across, Along along) {

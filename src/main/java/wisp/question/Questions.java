@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wisp.indicator.Definitions;
+import wisp.question.season.SeasonJson;
+import wisp.question.season.SeasonQuestion;
 
 /** The questions by their names in addresses and on the command line. */
 public final class Questions {
@@ -13,6 +15,9 @@ public final class Questions {
 
     /** The questions, answered by these definitions. */
     public Questions(Definitions definitions) {
+        byName.put(
+                "season",
+                (cohort, selection) -> SeasonJson.of(new SeasonQuestion(definitions).of(cohort, selection), selection));
         byName.put(
                 "navels",
                 (cohort, selection) -> NavelsJson.of(new NavelsQuestion(definitions).of(cohort, selection), selection));

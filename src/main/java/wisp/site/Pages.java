@@ -26,9 +26,12 @@ final class Pages {
 
     void addTo(JavalinConfig config) {
         CsvLists lists = new CsvLists(records);
-        config.routes.get("/", this::season);
-        config.routes.get("/season", this::season);
-        config.routes.get("/season.png", this::seasonPng);
+        SeasonPages season = new SeasonPages(records);
+        config.routes.get("/", season::page);
+        config.routes.get("/season", season::page);
+        config.routes.get("/season.png", season::png);
+        config.routes.get("/season.csv", season::csv);
+        config.routes.get("/season/calves", season::calves);
         config.routes.get("/figures/{id}.png", this::figurePng);
         config.routes.get("/figures/{id}", this::figure);
         config.routes.get("/calves", this::calves);
@@ -38,16 +41,6 @@ final class Pages {
         config.routes.get("/records.csv", lists::marks);
         new Mending(records).addTo(config);
         new NavelsPages(records).addTo(config);
-    }
-
-    private void season(Context ctx) {
-        show(ctx, "season.jte", SeasonPage.of(records, Asked.of(ctx, records, Set.of())));
-    }
-
-    private void seasonPng(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of());
-        Links links = new Links(asked.parameters());
-        png(ctx, SeasonPicture.of(SeasonPage.estimates(records, asked), asked.season(), links));
     }
 
     private void figure(Context ctx) {

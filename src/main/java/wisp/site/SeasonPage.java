@@ -1,113 +1,140 @@
 package wisp.site;
 
-import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import wisp.chart.Picture;
 import wisp.chart.SvgPainter;
-import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.indicator.Measure;
 import wisp.indicator.Outcome;
 import wisp.indicator.Rule;
+import wisp.question.season.SeasonAnswer;
+import wisp.question.season.SeasonFigure;
 import wisp.records.Records;
 
 /**
- * The season at a glance.
+ * How the season went: the answer in words, what stands out, and where to look for the reason.
  *
- * @param sentence the season in plain words
+ * @param sentences the season in plain words, the first of them the answer
  * @param before the season that figures are compared with, empty where there is none
- * @param picture SVG of its main risks beside last season's
- * @param pictureHref the same as PNG
+ * @param findings what stands out
+ * @param searched what was searched for it
+ * @param picture SVG of the main risks beside last season's
+ * @param survival SVG of survival by age
+ * @param hazards SVG of each illness by week of life
+ * @param byWeek SVG of births and of each illness by calendar week
+ * @param rare the illnesses too rare to draw, in words; empty where there is none such
  * @param groups the figures in groups
  * @param illness the illness figures, one row a condition
+ * @param transfer the classes of passive transfer
+ * @param deaths deaths by cause and age
+ * @param strata one figure divided
  * @param marks events that no figure counts
  */
 public record SeasonPage(
         Frame frame,
-        String sentence,
+        List<String> sentences,
         String before,
+        List<Found> findings,
+        String searched,
         String picture,
-        String pictureHref,
+        String survival,
+        List<String> hazards,
+        List<String> byWeek,
+        String rare,
         List<Group> groups,
         List<IllnessRow> illness,
+        List<TransferRow> transfer,
+        DeathsTable deaths,
+        StrataRows strata,
         int marks) {
-    private static final String STILLBIRTH = "stillbirth";
-    private static final String DEATHS = "preweaning-mortality";
+
+    /** Something that stands out, and where it opens. */
+    public record Found(String text, String href) {}
 
     /** Figures under one heading. */
-    public record Group(String title, String note, List<FigureRow> rows) {}
+    public record Group(String id, String title, String note, List<SeasonRow> rows) {}
 
-    /** One condition's figures. */
-    public record IllnessRow(String title, FigureRow risk21, FigureRow risk60, FigureRow rate, FigureRow fatality) {}
+    /** One condition's figures; the last column compares the risk by 60 days. */
+    public record IllnessRow(
+            String title, FigureRow risk21, FigureRow risk60, FigureRow rate, FigureRow fatality, SeasonRow compared) {}
 
-    static SeasonPage of(Records records, Asked asked) {
-        Frame frame = Frame.of(asked, "Season", "/", Map.of());
-        Map<String, Estimate> estimates = estimates(records, asked);
-        Map<String, Group> groups = new LinkedHashMap<>();
-        groups.put("deaths", new Group("Deaths", "Rates count per 1000 calf-days.", new ArrayList<>()));
-        groups.put(
-                "limits",
-                new Group(
-                        "Inside the limits of law",
-                        "Local law and the vet in charge decide; each figure names the limit that it used.",
-                        new ArrayList<>()));
-        groups.put("other", new Group("First days and care", "", new ArrayList<>()));
-        estimates.forEach((id, estimate) -> {
-            String group = groupOf(estimate.indicator());
-            if (groups.containsKey(group)) {
-                groups.get(group).rows().add(FigureRow.of(estimate, frame.links()));
-            }
-        });
-        groups.values().removeIf(group -> group.rows().isEmpty());
-        List<IllnessRow> illness = new ArrayList<>();
-        records.definitions().conditions().titles().forEach((key, title) -> {
-            if (estimates.containsKey(key + "-risk-60d")) {
-                illness.add(illness(key, title, estimates, frame.links()));
-            }
-        });
-        int calves = asked.selection().calves(asked.cohort()).length;
-        Picture picture = SeasonPicture.of(estimates, asked.season(), frame.links());
+    /** One class of passive transfer. */
+    public record TransferRow(
+            String name, String edges, int calves, String href, String share, String interval, String target) {}
+
+    static SeasonPage of(Records records, Asked asked, SeasonAnswer answer) {
+        String divided = answer.strata().figure().indicator().id();
+        Frame frame = Frame.of(asked, "Season", "/", Map.of(SeasonLinks.FIGURE, divided));
+        SeasonLinks links = new SeasonLinks(frame.links());
         return new SeasonPage(
                 frame,
-                SeasonSentence.of(asked.season(), calves, estimates.get(STILLBIRTH), estimates.get(DEATHS)),
-                before(estimates),
-                SvgPainter.figure(picture),
-                frame.to("/season.png"),
-                List.copyOf(groups.values()),
-                illness,
+                answer.sentences(),
+                answer.before(),
+                answer.findings().stream()
+                        .map(finding -> new Found(finding.text(), links.finding(finding)))
+                        .toList(),
+                searched(answer),
+                SvgPainter.figure(SeasonPicture.of(answer, frame.links())),
+                SvgPainter.figure(SeasonPictures.survival(answer)),
+                small(SeasonPictures.hazards(answer, links)),
+                small(SeasonPictures.byWeek(answer, links)),
+                rare(answer),
+                groups(answer, frame.links()),
+                illness(records, answer, frame.links()),
+                transfer(answer, links),
+                DeathsTable.of(answer.deaths(), links),
+                StrataRows.of(answer, links),
                 RecordsPage.marks(asked.cohort()).size());
     }
 
-    private static String before(Map<String, Estimate> estimates) {
-        return estimates.values().stream()
-                .filter(estimate -> estimate.comparison() != null)
-                .map(estimate -> estimate.comparison().with())
-                .findFirst()
-                .orElse("");
+    private static String searched(SeasonAnswer answer) {
+        long figures = answer.figures().stream()
+                .filter(figure -> !Double.isNaN(figure.adjustedP()))
+                .count();
+        String against = answer.before().isEmpty()
+                ? "There is no earlier season to compare with"
+                : figures + " figures were compared with " + answer.before();
+        return against + ", " + answer.strata().comparisons()
+                + " groups with all other calves, and every figure with its"
+                + " targets. What is named differs by more than chance with that many looks allowed for (Holm 1979), or"
+                + " misses a target with its whole interval.";
     }
 
-    /** Every figure of the selection, undivided, by its id. */
-    static Map<String, Estimate> estimates(Records records, Asked asked) {
-        Map<String, Estimate> estimates = new LinkedHashMap<>();
-        List<Indicator> indicators = new ArrayList<>(records.definitions().indicators());
-        indicators.sort(Comparator.comparing(SeasonPage::lifeOrder));
-        for (Indicator indicator : indicators) {
-            estimates.put(
-                    indicator.id(),
-                    records.figures()
-                            .of(indicator, asked.cohort(), asked.selection().by(null)));
+    /** Small multiples are as narrow on a wide page as on a phone, so one drawing serves both. */
+    private static List<String> small(List<Picture> pictures) {
+        SvgPainter painter = new SvgPainter(SvgPainter.NARROW);
+        return pictures.stream().map(painter::paint).toList();
+    }
+
+    private static String rare(SeasonAnswer answer) {
+        return answer.hazards().stream()
+                .filter(hazard -> hazard.episodes() < SeasonPictures.FEW_EPISODES)
+                .map(hazard -> hazard.title() + " (" + hazard.episodes() + ")")
+                .collect(Collectors.joining(", "));
+    }
+
+    private static List<Group> groups(SeasonAnswer answer, Links links) {
+        Map<String, Group> groups = new LinkedHashMap<>();
+        groups.put("deaths", new Group("deaths", "Deaths", "Rates count per 1000 calf-days.", new ArrayList<>()));
+        groups.put("other", new Group("care", "First days and care", "", new ArrayList<>()));
+        groups.put(
+                "limits",
+                new Group(
+                        "limits",
+                        "Inside the limits of law",
+                        "Local law and the vet in charge decide; each figure names the limit that it used.",
+                        new ArrayList<>()));
+        for (SeasonFigure figure : answer.figures()) {
+            String group = groupOf(figure.estimate().indicator());
+            if (groups.containsKey(group)) {
+                groups.get(group).rows().add(SeasonRow.of(figure, links));
+            }
         }
-        return estimates;
-    }
-
-    /** Risks of death first, by the age at which their windows end; the rest as they were read. */
-    private static Duration lifeOrder(Indicator indicator) {
-        boolean death = indicator.rule() instanceof Rule.Risk risk && risk.outcome() instanceof Outcome.Death;
-        return death ? ((Rule.Risk) indicator.rule()).window().end().exact() : Duration.ofDays(Integer.MAX_VALUE);
+        return groups.values().stream().filter(group -> !group.rows().isEmpty()).toList();
     }
 
     private static String groupOf(Indicator indicator) {
@@ -123,16 +150,52 @@ public record SeasonPage(
         return indicator.measure() == Measure.INSIDE_LIMIT ? "limits" : "other";
     }
 
-    private static IllnessRow illness(String key, String title, Map<String, Estimate> estimates, Links links) {
-        return new IllnessRow(
-                title,
-                row(estimates.get(key + "-risk-21d"), links),
-                row(estimates.get(key + "-risk-60d"), links),
-                row(estimates.get(key + "-rate"), links),
-                row(estimates.get(key + "-case-fatality"), links));
+    private static List<IllnessRow> illness(Records records, SeasonAnswer answer, Links links) {
+        Map<String, SeasonFigure> byId = new LinkedHashMap<>();
+        answer.figures()
+                .forEach(figure -> byId.put(figure.estimate().indicator().id(), figure));
+        List<IllnessRow> rows = new ArrayList<>();
+        records.definitions().conditions().titles().forEach((key, title) -> {
+            SeasonFigure risk = byId.get(key + "-risk-60d");
+            if (risk != null) {
+                rows.add(new IllnessRow(
+                        title,
+                        row(byId.get(key + "-risk-21d"), links),
+                        row(risk, links),
+                        row(byId.get(key + "-rate"), links),
+                        row(byId.get(key + "-case-fatality"), links),
+                        SeasonRow.of(risk, links)));
+            }
+        });
+        return rows;
     }
 
-    private static FigureRow row(Estimate estimate, Links links) {
-        return estimate == null ? null : FigureRow.of(estimate, links);
+    private static FigureRow row(SeasonFigure figure, Links links) {
+        return figure == null ? null : FigureRow.of(figure.estimate(), links);
+    }
+
+    private static List<TransferRow> transfer(SeasonAnswer answer, SeasonLinks links) {
+        return answer.transfer().stream()
+                .filter(share -> share.share() != null)
+                .map(share -> new TransferRow(
+                        share.of().words(),
+                        share.of().edges(),
+                        share.calves().count(),
+                        links.calves(share.calves()),
+                        Shown.decimals(100 * share.share().value(), 0) + " %",
+                        Shown.decimals(100 * share.share().low(), 0) + " to "
+                                + Shown.decimals(100 * share.share().high(), 0),
+                        share.of().target()))
+                .toList();
+    }
+
+    /** Address of a table of this page as CSV. */
+    public String csv(String table) {
+        return new SeasonLinks(frame.links()).csv(table);
+    }
+
+    /** Address of a picture of this page as PNG. */
+    public String png(String name) {
+        return new SeasonLinks(frame.links()).png(name);
     }
 }

@@ -2,7 +2,6 @@ package wisp.site;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import wisp.chart.Along;
 import wisp.chart.Axis;
 import wisp.chart.Format;
@@ -16,13 +15,17 @@ import wisp.indicator.Indicator;
 import wisp.indicator.Outcome;
 import wisp.indicator.Rule;
 import wisp.indicator.Target;
+import wisp.question.season.SeasonAnswer;
+import wisp.question.season.SeasonFigure;
 
 /** Draws a season's risks with their intervals, last season's and the targets beside them. */
 final class SeasonPicture {
     private SeasonPicture() {}
 
-    static Picture of(Map<String, Estimate> estimates, String season, Links links) {
-        List<Estimate> shown = estimates.values().stream()
+    static Picture of(SeasonAnswer answer, Links links) {
+        String season = answer.season();
+        List<Estimate> shown = answer.figures().stream()
+                .map(SeasonFigure::estimate)
                 .filter(estimate -> shown(estimate.indicator()))
                 .filter(estimate -> estimate.interval() != null)
                 .toList();

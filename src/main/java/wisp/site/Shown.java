@@ -40,23 +40,46 @@ final class Shown {
         return rate(estimate) ? whole + " days" : whole;
     }
 
+    /** A whole number with its thousands apart. */
+    static String count(long number) {
+        return String.format(Locale.ENGLISH, "%,d", number);
+    }
+
     /** The target, such as {@code below 5 %}; empty where there is none. */
     static String target(Estimate estimate) {
         Target target = estimate.indicator().target();
-        if (target == null) {
-            return "";
-        }
-        double value = rate(estimate) ? target.value() : 100 * target.value();
-        String text = value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
-        return (target.below() ? "below " : "at least ") + text + unit(estimate);
+        return target == null ? "" : target(target, rate(estimate));
+    }
+
+    /** A target of a rate, or of a share. */
+    static String target(Target target, boolean rate) {
+        double value = rate ? target.value() : 100 * target.value();
+        // 100 × 0.07 is 7.000000000000001
+        String text = String.format(Locale.ROOT, "%.6f", value).replaceAll("\\.?0+$", "");
+        return (target.below() ? "below " : "at least ") + text + (rate ? "" : " %");
+    }
+
+    /** A difference with its interval, in percentage points or per 1000 calf-days: {@code +1.2 (−2.8 to +5.3)}. */
+    static String difference(Interval difference, boolean rate) {
+        double scale = rate ? 1 : 100;
+        int places = rate ? 2 : 1;
+        return signed(scale * difference.value(), places) + " (" + signed(scale * difference.low(), places) + " to "
+                + signed(scale * difference.high(), places) + ")";
+    }
+
+    private static String signed(double value, int places) {
+        String size = decimals(Math.abs(value), places);
+        boolean nought = size.matches("[0.]+");
+        return nought ? size : (value < 0 ? "−" : "+") + size;
     }
 
     /** How the estimate stands to its target, in words; empty where there is none. */
     static String standing(Estimate estimate) {
-        if (estimate.standing() == null) {
-            return "";
-        }
-        return switch (estimate.standing()) {
+        return estimate.standing() == null ? "" : standing(estimate.standing());
+    }
+
+    static String standing(Target.Standing standing) {
+        return switch (standing) {
             case MET -> "met";
             case MISSED -> "missed";
             case UNSURE -> "too few to say";
@@ -81,6 +104,10 @@ final class Shown {
 
     static String decimals(double value, int places) {
         return Double.isInfinite(value) ? "∞" : String.format(Locale.ROOT, "%." + places + "f", value);
+    }
+
+    static String date(LocalDate date) {
+        return DAY.format(date);
     }
 
     static String day(Instant time, ZoneId zone) {

@@ -54,7 +54,7 @@ public record AgeHazard(String condition, String title, List<Week> weeks) {
     }
 
     private static Week week(String condition, String title, int number, Age from, Age to, Estimate there) {
-        String id = "illness:" + condition + ":week-" + number;
+        String id = "illness." + condition + ".week-" + number;
         CalfList episodes = new CalfList(id, title + " in week " + number + " of life", Episodic.rows(there));
         return new Week(number, days(from), days(to), episodes, there.denominator(), there.interval());
     }

@@ -41,7 +41,7 @@ public record BirthWeek(LocalDate monday, CalfList born, int bornDead) {
                 .map(cohort.lives()::get)
                 .filter(BirthWeek::bornDead)
                 .count();
-        return new BirthWeek(monday, new CalfList("born:" + monday, "Born in the week from " + monday, born), dead);
+        return new BirthWeek(monday, new CalfList("born." + monday, "Born in the week from " + monday, born), dead);
     }
 
     private static boolean bornDead(Life life) {

@@ -74,10 +74,10 @@ public record Deaths(List<Cause> causes, Cause all) {
         Map<DeathAge, CalfList> byAge = new EnumMap<>(DeathAge.class);
         for (DeathAge age : DeathAge.values()) {
             String died = age == DeathAge.BORN_DEAD ? "Born dead" : "Died, " + age.words();
-            String id = "deaths:" + age.name().toLowerCase(Locale.ROOT) + ":" + name;
+            String id = "deaths." + age.name().toLowerCase(Locale.ROOT) + "." + name;
             byAge.put(age, new CalfList(id, died + of, ages.getOrDefault(age, List.of())));
         }
-        return new Cause(name, byAge, new CalfList("deaths:any:" + name, "Died" + of, dead), lastSeason);
+        return new Cause(name, byAge, new CalfList("deaths.any." + name, "Died" + of, dead), lastSeason);
     }
 
     private static Map<String, List<Integer>> byCause(Cohort cohort, int[] rows, Conditions conditions) {

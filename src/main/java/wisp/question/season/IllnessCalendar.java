@@ -80,7 +80,7 @@ public record IllnessCalendar(String condition, String title, List<Week> weeks) 
             Map<LocalDate, List<Integer>> episodes,
             Map<LocalDate, Double> days) {
         CalfList list = new CalfList(
-                "illness:" + condition + ":" + monday,
+                "illness." + condition + "." + monday,
                 title + " found in the week from " + monday,
                 episodes.getOrDefault(monday, List.of()));
         return new Week(monday, list, days.getOrDefault(monday, 0.0));

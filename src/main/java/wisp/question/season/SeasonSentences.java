@@ -144,14 +144,22 @@ final class SeasonSentences {
             return Optional.of(of + ages + "; no cause is recorded for any of them.");
         }
         int most = recorded.stream().mapToInt(Deaths.Cause::beforeWeaning).max().orElseThrow();
+        if (most == 1) {
+            return Optional.of(of + ages + "; no cause is recorded for more than one of them.");
+        }
         List<String> first = recorded.stream()
                 .filter(cause -> cause.beforeWeaning() == most)
                 .map(Deaths.Cause::cause)
                 .toList();
         String causes = first.size() == 1
                 ? "the cause recorded most often is " + first.get(0) + " (" + most + ")"
-                : "the causes recorded most often are " + String.join(" and ", first) + " (" + most + " each)";
+                : "the causes recorded most often are " + listed(first) + " (" + most + " each)";
         return Optional.of(of + causes + "; " + ages + ".");
+    }
+
+    private static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     private static boolean shown(SeasonFigure figure) {

@@ -93,7 +93,7 @@ public enum TransferClass {
         List<Share> shares = new ArrayList<>();
         for (TransferClass one : values()) {
             List<Integer> of = rows.getOrDefault(one, List.of());
-            CalfList list = new CalfList("transfer:" + one.words(), "Passive transfer " + one.words(), of);
+            CalfList list = new CalfList("transfer." + one.words(), "Passive transfer " + one.words(), of);
             Interval share = tested == 0 ? null : WilsonInterval.of(of.size(), tested, 0.95);
             shares.add(new Share(one, list, tested, share));
         }

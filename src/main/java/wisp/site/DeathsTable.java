@@ -1,0 +1,38 @@
+package wisp.site;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import wisp.question.season.DeathAge;
+import wisp.question.season.Deaths;
+
+/**
+ * Deaths by recorded cause and age, each count opening its calves.
+ *
+ * @param ages the columns
+ * @param rows one row a cause, all deaths last
+ */
+public record DeathsTable(List<String> ages, List<Row> rows) {
+
+    /** One cause. */
+    public record Row(String cause, List<Cell> cells, Cell total, int lastSeason) {}
+
+    /** One count; the address is empty where it is 0. */
+    public record Cell(int count, String href) {}
+
+    static DeathsTable of(Deaths deaths, SeasonLinks links) {
+        List<String> ages =
+                Arrays.stream(DeathAge.values()).map(DeathAge::words).toList();
+        List<Row> rows = new ArrayList<>();
+        deaths.causes().forEach(cause -> rows.add(row(cause.cause(), cause, links)));
+        rows.add(row("all", deaths.all(), links));
+        return new DeathsTable(ages, rows);
+    }
+
+    private static Row row(String name, Deaths.Cause cause, SeasonLinks links) {
+        List<Cell> cells = cause.byAge().values().stream()
+                .map(calves -> new Cell(calves.count(), links.calves(calves)))
+                .toList();
+        return new Row(name, cells, new Cell(cause.total().count(), links.calves(cause.total())), cause.lastSeason());
+    }
+}

@@ -1,0 +1,50 @@
+package wisp.site;
+
+import java.util.Map;
+import wisp.question.season.CalfList;
+import wisp.question.season.Finding;
+import wisp.question.season.StrataTable;
+
+/** Addresses of what the season page opens onto. */
+final class SeasonLinks {
+    static final String LIST = "list";
+    static final String FIGURE = "figure";
+
+    private final Links links;
+
+    SeasonLinks(Links links) {
+        this.links = links;
+    }
+
+    /** The calves of a list, empty where there is none. */
+    String calves(CalfList list) {
+        return list.count() == 0 ? "" : links.to("/season/calves", Map.of(LIST, list.id(), "by", ""));
+    }
+
+    /** A group's cases. */
+    String group(StrataTable.Line line) {
+        String id = line.group().indicator().id();
+        Map<String, String> of =
+                Map.of("by", line.by().word(), "stratum", line.group().name(), "part", "numerator");
+        return links.to("/figures/" + id, of) + "#calves";
+    }
+
+    /** What a finding is about. */
+    String finding(Finding finding) {
+        String path = "/figures/" + finding.figure();
+        return finding.by() == null
+                ? links.to(path, Map.of("by", ""))
+                : links.to(path, Map.of("by", finding.by().word(), "stratum", finding.group(), "part", "numerator"))
+                        + "#calves";
+    }
+
+    /** A table of the page as CSV. */
+    String csv(String table) {
+        return links.to("/season.csv", Map.of("table", table, "by", ""));
+    }
+
+    /** A picture of the page as PNG. */
+    String png(String picture) {
+        return links.to("/season.png", Map.of("picture", picture, "by", ""));
+    }
+}
