@@ -94,12 +94,20 @@ final class Pages {
     }
 
     static void show(Context ctx, String template, Object page) {
+        html(ctx, rendered(template, page));
+    }
+
+    static String rendered(String template, Object page) {
         StringOutput html = new StringOutput();
         TEMPLATES.render(template, page, html);
+        return html.toString();
+    }
+
+    static void html(Context ctx, String html) {
         ctx.header(
                 "Content-Security-Policy",
                 "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:;"
                         + " form-action 'self'; frame-ancestors 'none'; base-uri 'none'");
-        ctx.html(html.toString());
+        ctx.html(html);
     }
 }

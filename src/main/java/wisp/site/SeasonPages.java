@@ -2,11 +2,13 @@ package wisp.site;
 
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wisp.chart.Picture;
 import wisp.event.Fault;
 import wisp.indicator.Indicator;
+import wisp.indicator.Selection;
 import wisp.question.season.SeasonAnswer;
 import wisp.question.season.SeasonQuestion;
 import wisp.records.Records;
@@ -17,17 +19,27 @@ final class SeasonPages {
     private static final String TABLE = "table";
 
     private final Records records;
-    private final SeasonAnswers answers;
+    private final SeasonQuestion question;
+    private final Remembered<Divided, SeasonAnswer> answers = new Remembered<>();
+    private final Remembered<Page, String> pages = new Remembered<>();
+
+    private record Divided(Selection selection, String figure) {}
+
+    private record Page(Map<String, String> parameters, String figure) {}
 
     SeasonPages(Records records) {
         this.records = records;
-        this.answers = new SeasonAnswers(records);
+        this.question = new SeasonQuestion(records.definitions());
     }
 
     /** {@code GET /} and {@code GET /season}. */
     void page(Context ctx) {
         Asked asked = Asked.of(ctx, records, Set.of(SeasonLinks.FIGURE));
-        Pages.show(ctx, "season.jte", SeasonPage.of(records, asked, answer(ctx, asked)));
+        Page wanted = new Page(asked.parameters(), figure(ctx).id());
+        Pages.html(ctx, pages.of(wanted, asked.cohort(), () -> {
+            SeasonPage page = SeasonPage.of(records, asked, answer(ctx, asked));
+            return Pages.rendered("season.jte", page);
+        }));
     }
 
     /** {@code GET /season/calves}. */
@@ -66,14 +78,19 @@ final class SeasonPages {
     }
 
     private SeasonAnswer answer(Context ctx, Asked asked) {
+        Indicator divided = figure(ctx);
+        Divided key = new Divided(asked.selection().by(null), divided.id());
+        return answers.of(key, asked.cohort(), () -> question.of(asked.cohort(), asked.selection(), divided));
+    }
+
+    private Indicator figure(Context ctx) {
         String wanted = ctx.queryParam(SeasonLinks.FIGURE);
         String id = wanted == null || wanted.isBlank() ? SeasonQuestion.MORTALITY : wanted;
-        Indicator divided = records.definitions()
+        return records.definitions()
                 .indicator(id)
                 .orElseThrow(() -> Problem.parameters(List.of(new Fault(
                         SeasonLinks.FIGURE,
                         "There is no figure " + id + ".",
                         "Choose one that the page offers; /api/v1/figures lists them."))));
-        return answers.of(asked, divided);
     }
 }

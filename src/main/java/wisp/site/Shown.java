@@ -106,10 +106,6 @@ final class Shown {
         return Double.isInfinite(value) ? "∞" : String.format(Locale.ROOT, "%." + places + "f", value);
     }
 
-    static String date(LocalDate date) {
-        return DAY.format(date);
-    }
-
     static String day(Instant time, ZoneId zone) {
         return DAY.format(time.atZone(zone));
     }
