@@ -51,7 +51,8 @@ public enum NavelDelay {
         return life.ageAt(first.time()).toNanos() / 60e9;
     }
 
-    static NavelDelay of(Life life) {
+    /** The class of a calf. */
+    public static NavelDelay of(Life life) {
         LifeEvent first = firstTreatment(life);
         if (!life.birthTimeKnown() || (first != null && !first.timeKnown())) {
             return UNKNOWN;

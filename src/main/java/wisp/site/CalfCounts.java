@@ -38,9 +38,9 @@ public record CalfCounts(String summary, List<Row> rows) {
         List<Row> rows = new ArrayList<>();
         byPart.values().forEach(rows::addAll);
         String summary = byPart.entrySet().stream()
-                .map(entry -> entry.getValue().size() + " " + words(entry.getKey()))
-                .collect(Collectors.joining(", "));
-        return new CalfCounts(summary, rows);
+                .map(entry -> words(entry.getKey()) + " " + entry.getValue().size())
+                .collect(Collectors.joining("; "));
+        return new CalfCounts("Figures that " + summary + ".", rows);
     }
 
     /** The figures that hang on an event, decisive ones or the others. */
@@ -91,11 +91,11 @@ public record CalfCounts(String summary, List<Row> rows) {
 
     private static String words(Verdict.Part part) {
         return switch (part) {
-            case CASE -> "counted in the numerator";
-            case CLEAR -> "in the denominator alone";
-            case PENDING -> "pending";
-            case EXCLUDED -> "left out";
-            case OUTSIDE -> "about others";
+            case CASE -> "count it as a case or as done:";
+            case CLEAR -> "have it in the denominator alone:";
+            case PENDING -> "still wait for it:";
+            case EXCLUDED -> "leave it out:";
+            case OUTSIDE -> "are about others:";
         };
     }
 }

@@ -3,10 +3,8 @@ package wisp.site;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import wisp.history.Life;
 import wisp.history.MeatWithdrawal;
 
@@ -18,8 +16,6 @@ import wisp.history.MeatWithdrawal;
  * @param treatments one a treatment
  */
 public record CalfMedicines(String warning, boolean alarm, List<Treatment> treatments) {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
-
     /** One treatment and the end of its withdrawal. */
     public record Treatment(String medicine, String given, String days, String ends, String note) {}
 
@@ -73,14 +69,14 @@ public record CalfMedicines(String warning, boolean alarm, List<Treatment> treat
                 one.medicine(),
                 Shown.moment(one.treatment().time(), one.treatment().timeKnown(), zone),
                 recorded ? Long.toString(days) : "not recorded",
-                recorded ? DAY.format(one.lastDay()) : "unknown",
+                recorded ? Shown.day(one.lastDay()) : "unknown",
                 one.counts() ? "" : "This treatment is marked and no figure counts it, but it may have been given.");
     }
 
     private static String day(List<MeatWithdrawal> all, Instant end) {
         return all.stream()
                 .filter(one -> end.equals(one.end()))
-                .map(one -> DAY.format(one.lastDay()))
+                .map(one -> Shown.day(one.lastDay()))
                 .findFirst()
                 .orElseThrow();
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import wisp.chart.SvgPainter;
+import wisp.cohort.NavelDelay;
 import wisp.history.Episode;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
@@ -134,7 +135,7 @@ public record CalfPage(
         return pictures;
     }
 
-    private static String summary(Life life, ZoneId zone) {
+    static String summary(Life life, ZoneId zone) {
         if (life.born() == null) {
             return "No birth is recorded for this animal, so that no figure counts it.";
         }
@@ -168,7 +169,7 @@ public record CalfPage(
                 Shown.moment(event.time(), event.timeKnown(), zone),
                 "day " + life.dayOfLife(event.time()),
                 EventWords.of(event),
-                EventWords.details(event),
+                details(life, event),
                 Shown.moment(event.recorded(), true, zone),
                 event.recordedBy() == null ? "" : event.recordedBy(),
                 event.timeKnown() && delay.compareTo(LATE) > 0,
@@ -176,6 +177,15 @@ public record CalfPage(
                 mendHref(event, mending),
                 CalfCounts.uses(uses, true, links),
                 CalfCounts.uses(uses, false, links));
+    }
+
+    /** The first navel treatment is in no figure by itself: it puts the calf in a class of navel timing. */
+    private static String details(Life life, LifeEvent event) {
+        String details = EventWords.details(event);
+        LifeEvent treatment = NavelDelay.firstTreatment(life);
+        boolean first = treatment != null && treatment.sequence() == event.sequence();
+        String words = first ? "class of navel timing: " + NavelDelay.of(life).word() : "";
+        return details + (details.isEmpty() || words.isEmpty() ? "" : "; ") + words;
     }
 
     private static Illness illness(Episode episode, ZoneId zone) {

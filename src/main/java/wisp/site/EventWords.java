@@ -43,9 +43,12 @@ final class EventWords {
 
     /** Its details, such as {@code iodine tincture, 10 %, dip}. */
     static String details(LifeEvent event) {
-        return EventFields.of(event.data()).entrySet().stream()
+        Map<String, Object> fields = EventFields.of(event.data());
+        Object unit = fields.remove("dose_unit");
+        return fields.entrySet().stream()
                 .filter(field -> !field.getKey().equals("alive"))
-                .map(field -> field(field.getKey(), field.getValue()))
+                .map(field -> field(field.getKey(), field.getValue())
+                        + (unit != null && field.getKey().equals("dose") ? " " + unit : ""))
                 .collect(Collectors.joining(", "));
     }
 

@@ -1,5 +1,7 @@
 package wisp.site;
 
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,10 +58,17 @@ public record Frame(
                 cohort.seasonsWithCalves(),
                 words(cohort.table().stringColumn("pen")),
                 words(cohort.table().stringColumn("breed")),
-                Shown.day(cohort.cut(), cohort.farm().latest().zone()),
+                followedTo(asked, cohort),
                 farm,
                 cohort.sequence(),
                 kept);
+    }
+
+    /** A past day ends at the midnight that begins the next; the day itself is what is meant. */
+    private static String followedTo(Asked asked, Cohort cohort) {
+        boolean past = asked.selection().asOf() != null;
+        Instant end = past ? cohort.cut().minusMillis(1) : cohort.cut();
+        return Shown.day(end, cohort.farm().latest().zone());
     }
 
     /** The value of a filter, empty where it is not in use. */
@@ -98,6 +107,12 @@ public record Frame(
     /** Address of a page with the filters kept and more parameters. */
     public String to(String other, Map<String, String> more) {
         return links.to(other, more);
+    }
+
+    /** The day, or moment, of the "as of" filter in words. */
+    public String asOfWords() {
+        String text = filter("as-of");
+        return text.length() > 10 ? text : "at the end of " + Shown.day(LocalDate.parse(text));
     }
 
     /** Address of this page by what is known now. */

@@ -91,6 +91,12 @@ public record MendForm(
                 fresh.correction, fresh.opened, fresh.seen, action, reason, name, time, later, dayOnly, fields);
     }
 
+    /** Whether another form says the same of the event. */
+    boolean says(MendForm other) {
+        boolean sameTime = (time + ":00").equals(other.time) || time.equals(other.time);
+        return sameTime && later == other.later && dayOnly == other.dayOnly && fields.equals(other.fields);
+    }
+
     static String local(Instant time, ZoneId zone) {
         return LOCAL.format(time.atZone(zone));
     }

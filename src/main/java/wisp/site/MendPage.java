@@ -11,6 +11,7 @@ import wisp.history.LifeEvent;
  * One event and the form that withdraws or corrects it.
  *
  * @param href the page of whose it is, empty for a pen
+ * @param who the animal in words, empty for a pen
  * @param what the event, such as {@code navel treated}
  * @param problem what is wrong with it where it is marked
  * @param fallen why it no longer stands, empty where it does
@@ -28,6 +29,7 @@ public record MendPage(
         String href,
         String source,
         String id,
+        String who,
         String what,
         String when,
         String details,
@@ -53,6 +55,7 @@ public record MendPage(
                 target.row() < 0 ? "" : frame.links().calf(target.subject()),
                 event.source(),
                 event.id(),
+                target.row() < 0 ? "" : CalfPage.summary(asked.cohort().lives().get(target.row()), target.zone()),
                 EventWords.of(event),
                 Shown.moment(event.time(), event.timeKnown(), target.zone()),
                 EventWords.details(event),

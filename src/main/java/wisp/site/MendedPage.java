@@ -87,12 +87,17 @@ public record MendedPage(
         for (int i = 0; i < either.size(); i++) {
             String was = old.isEmpty() ? "no birth on record" : words(old.get(i).verdicts());
             String is = now.isEmpty() ? "no birth on record" : words(now.get(i).verdicts());
-            if (!was.equals(is)) {
+            if (!was.equals(is) && !(outside(old, i) && outside(now, i))) {
                 var indicator = either.get(i).indicator();
                 changes.add(new Change(indicator.title(), links.to("/figures/" + indicator.id()), was, is));
             }
         }
         return changes;
+    }
+
+    private static boolean outside(List<CalfFigures.InFigure> figures, int figure) {
+        return !figures.isEmpty()
+                && figures.get(figure).verdicts().stream().allMatch(verdict -> verdict.part() == Verdict.Part.OUTSIDE);
     }
 
     private static List<CalfFigures.InFigure> figures(Definitions definitions, Cohort cohort, int row) {

@@ -107,12 +107,17 @@ final class Mending {
     }
 
     /** What has happened to the event since the form was opened. */
-    private static List<Fault> stale(MendForm form, MendTarget target) {
+    private List<Fault> stale(MendForm form, MendTarget target) {
         if (target.fallenBy() != null) {
             return List.of(new Fault(
                     "", "The event was withdrawn already.", "To have it back, withdraw the correction that did it."));
         }
         boolean same = form.seen().equals(target.event().recorded().toString());
+        boolean untouched = form.action().equals(MendForm.CORRECT)
+                && form.says(MendForm.fresh(target, records.clock().instant()));
+        if (same && untouched) {
+            return List.of(new Fault("", "Nothing is changed.", "Change what is wrong, or withdraw the event."));
+        }
         return same
                 ? List.of()
                 : List.of(new Fault(

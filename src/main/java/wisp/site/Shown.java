@@ -106,6 +106,10 @@ final class Shown {
         return Double.isInfinite(value) ? "∞" : String.format(Locale.ROOT, "%." + places + "f", value);
     }
 
+    static String day(LocalDate date) {
+        return DAY.format(date);
+    }
+
     static String day(Instant time, ZoneId zone) {
         return DAY.format(time.atZone(zone));
     }

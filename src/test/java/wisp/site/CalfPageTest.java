@@ -1,0 +1,143 @@
+package wisp.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import wisp.event.EventType;
+
+/** One calf's page, the past days of every page, and the lists as CSV. */
+class CalfPageTest {
+    private static final JsonMapper JSON = new JsonMapper();
+    private SmallSite site;
+
+    @BeforeEach
+    void serve() {
+        site = new SmallSite();
+        site.event("birth", "c", "2026-05-01T06:00:00+01:00", "{\"alive\":true,\"sex\":\"male\"}");
+        site.event("navel-treated", "c", "2026-05-01T06:10:00+01:00", "{\"product\":\"iodine\"}");
+        site.event("illness-found", "c", "2026-05-10T06:10:00+01:00", "{\"condition\":\"pneumonia\"}");
+        site.event(
+                "treated",
+                "c",
+                "2026-05-10T07:00:00+01:00",
+                "{\"medicine\":\"florfenicol\",\"dose\":4,\"dose_unit\":\"ml\",\"meat_withdrawal_days\":37}");
+        site.event("birth", "d", "2026-09-01T06:00:00+01:00", "{\"alive\":true,\"pen\":\"=1+1, \\\"x\\\"\"}");
+        site.event("weighed", "d", "2026-08-01T06:00:00+01:00", "{\"weight_kg\":40}");
+    }
+
+    @AfterEach
+    void stop() {
+        site.close();
+    }
+
+    @Test
+    void theEndOfWithdrawalIsSaid() {
+        String page = site.get("/calves/c").body();
+        assertTrue(page.contains("The recorded meat withdrawal ended with 16 Jun 2026."), page);
+        assertTrue(page.contains("dose 4 ml"), page);
+        String then = site.get("/calves/c?as-of=2026-05-20").body();
+        assertTrue(then.contains("Not for food: the recorded meat withdrawal runs to the end of 16 Jun 2026."), then);
+        assertFalse(site.get("/calves/d").body().contains("Medicines and withdrawal"));
+    }
+
+    @Test
+    void leavingUnderWithdrawalIsMarked() {
+        site.event("left", "c", "2026-06-16T23:00:00+01:00", "{\"reason\":\"sold\"}");
+        String page = site.get("/calves/c").body();
+        assertTrue(page.contains("It left under withdrawal: not for food before 16 Jun 2026 is over."), page);
+        assertTrue(page.contains("class=\"caution alarm\""), page);
+    }
+
+    @Test
+    void leavingAfterItsLastDayIsNot() {
+        site.event("left", "c", "2026-06-17T00:00:00+01:00", "{\"reason\":\"sold\"}");
+        assertFalse(site.get("/calves/c").body().contains("left under withdrawal"));
+    }
+
+    @Test
+    void aTreatmentWithoutAPeriodIsAlarming() {
+        site.event("treated", "c", "2026-05-20T07:00:00+01:00", "{\"medicine\":\"meloxicam\"}");
+        String page = site.get("/calves/c").body();
+        assertTrue(page.contains("A treatment has no withdrawal period recorded"), page);
+        assertTrue(page.contains("class=\"caution alarm\""), page);
+    }
+
+    @Test
+    void figuresOnThePageAreThoseOfTheApi() throws IOException {
+        String page = site.get("/calves/c").body();
+        Matcher rows = Pattern.compile("<a href=\"/figures/([a-z0-9-]+)\\?season=2026&amp;part=([a-z]+)#calves\">")
+                .matcher(page);
+        int counted = 0;
+        while (rows.find()) {
+            String list = "/api/v1/calves?season=2026&figure=" + rows.group(1) + "&part=" + rows.group(2);
+            boolean there = false;
+            for (JsonNode calf : JSON.readTree(site.get(list).body()).path("calves")) {
+                there |= calf.path("calf").asText().equals("c");
+            }
+            assertTrue(there, list);
+            counted++;
+        }
+        // one row a figure: a figure of episodes has one an episode, or one that says there is none
+        assertEquals(site.records().definitions().indicators().size(), counted);
+    }
+
+    @Test
+    void everyPageWorksOnAnyPastDayAndLeadsBack() {
+        for (String path : List.of("/", "/calves", "/records", "/figures/stillbirth")) {
+            for (String day : List.of("2025-01-01", "2026-05-01", "2026-05-10", "2026-12-31")) {
+                var answer = site.get(path + "?as-of=" + day);
+                assertEquals(200, answer.statusCode(), path + " on " + day);
+                assertTrue(answer.body().contains("class=\"asof\""), path);
+                assertTrue(answer.body().contains("<a href=\"" + path + "\">Back to what is known now</a>"), path);
+            }
+            assertFalse(site.get(path).body().contains("class=\"asof\""), path);
+        }
+        String records = site.get("/records?as-of=2026-05-10").body();
+        assertTrue(records.contains("at the end of 10 May 2026"), records);
+        assertTrue(records.contains("Followed to 10 May 2026"), records);
+        assertEquals(404, site.get("/calves/d?as-of=2026-05-10").statusCode());
+    }
+
+    @Test
+    void listsComeAsCsv() {
+        List<String> calves = site.get("/calves.csv?season=all").body().lines().toList();
+        assertEquals(3, calves.size());
+        assertTrue(calves.get(0).startsWith("calf,born_at,birth_time_known,birth_date,season,"), calves.get(0));
+        assertTrue(calves.get(2).contains("\"=1+1, \"\"x\"\"\""), calves.get(2));
+        assertEquals(
+                2, site.get("/calves.csv?season=all&sex=male").body().lines().count());
+        List<String> marks = site.get("/records.csv").body().lines().toList();
+        assertEquals("subject,event,time,mark,problem,mend,event_source,event_id", marks.get(0));
+        assertTrue(marks.get(1).startsWith("d,weighed,2026-08-01T06:00:00+01:00,before-birth,"), marks.get(1));
+        String type =
+                site.get("/records.csv").headers().firstValue("Content-Type").orElse("");
+        assertTrue(type.startsWith("text/csv"), type);
+    }
+
+    @Test
+    void theLiveScriptIsSmallAndKnowsEveryTypeOfEvent() throws IOException {
+        try (InputStream file = CalfPageTest.class.getResourceAsStream("/web/live.js")) {
+            String script = new String(file.readAllBytes(), StandardCharsets.UTF_8);
+            assertTrue(script.length() < 3_000, "characters: " + script.length());
+            List<String> words = Arrays.asList(script.split("[^a-z-]+"));
+            for (EventType type : EventType.values()) {
+                assertTrue(words.contains(type.wireName()), type.wireName());
+            }
+        }
+        assertTrue(site.get("/").body().contains("/static/live.js"));
+        assertFalse(site.get("/?as-of=2026-05-10").body().contains("/static/live.js"));
+    }
+}
