@@ -96,12 +96,14 @@ class CalfPageTest {
 
     @Test
     void everyPageWorksOnAnyPastDayAndLeadsBack() {
-        for (String path : List.of("/", "/calves", "/records", "/figures/stillbirth")) {
+        for (String path : List.of("/", "/navels", "/pens", "/calves", "/records", "/figures/stillbirth")) {
             for (String day : List.of("2025-01-01", "2026-05-01", "2026-05-10", "2026-12-31")) {
                 var answer = site.get(path + "?as-of=" + day);
                 assertEquals(200, answer.statusCode(), path + " on " + day);
                 assertTrue(answer.body().contains("class=\"asof\""), path);
-                assertTrue(answer.body().contains("<a href=\"" + path + "\">Back to what is known now</a>"), path);
+                String now = site.get(wayBack(answer.body())).body();
+                assertEquals(title(answer.body()), title(now), path);
+                assertFalse(now.contains("class=\"asof\""), path);
             }
             assertFalse(site.get(path).body().contains("class=\"asof\""), path);
         }
@@ -109,6 +111,21 @@ class CalfPageTest {
         assertTrue(records.contains("at the end of 10 May 2026"), records);
         assertTrue(records.contains("Followed to 10 May 2026"), records);
         assertEquals(404, site.get("/calves/d?as-of=2026-05-10").statusCode());
+    }
+
+    /** Where a past day's banner leads. */
+    private static String wayBack(String page) {
+        return first("<a href=\"([^\"]*)\">Back to what is known now</a>", page).replace("&amp;", "&");
+    }
+
+    private static String title(String page) {
+        return first("<title>([^<]*)</title>", page);
+    }
+
+    private static String first(String pattern, String page) {
+        Matcher found = Pattern.compile(pattern).matcher(page);
+        assertTrue(found.find(), page);
+        return found.group(1);
     }
 
     @Test
