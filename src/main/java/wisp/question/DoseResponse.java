@@ -15,7 +15,8 @@ import wisp.statistics.TestResult;
 /**
  * How the risk of a navel case goes with the minutes to treatment among treated calves: a logistic model on a
  * restricted cubic spline of log2(minutes), nothing else allowed for. Four knots at Harrell's quantiles from 60
- * calves on, three below and where ties forbid four. The curve is drawn over the middle 95 % of delays. Delays below one minute count as one.
+ * calves on, three below and where ties forbid four. The curve is drawn over the
+ * middle 95 % of delays. Delays below one minute count as one.
  *
  * @param points of the curve, each with its pointwise 95 % band, upwards in minutes
  * @param knots in minutes

@@ -17,8 +17,8 @@ public final class NavelsWords {
     /** What kind of evidence this is. */
     public static String observational() {
         return "These are a farm's records, not an experiment: nobody drew lots for which navel was treated when."
-                + " Calves treated late may have been born at night, outside the pens or after a hard calving, and those"
-                + " can be reasons of their own.";
+                + " Calves treated late may have been born at night, outside the pens or after a hard calving, and"
+                + " those can be reasons of their own.";
     }
 
     /** Why follow-up starts at 24 h. */

@@ -9,7 +9,7 @@ import wisp.question.Plain;
 import wisp.question.TwoGroups;
 import wisp.statistics.Interval;
 
-/** Late against early as rows of a table: each measure with its interval and the method's name, or why there is none. */
+/** Late against early as rows of a table: each measure with its interval and method, or why there is none. */
 final class NavelMeasures {
     private NavelMeasures() {}
 

@@ -202,7 +202,7 @@ class NavelsQuestionTest {
                 .add("a", LATE, 100, 30)
                 .answer()
                 .needed();
-        // R 4.2.2: ceiling(2 * power.prop.test(p1 = .10, p2 = .15, power = .8)$n) = ceiling(2 * 685.6) for 5 %
+        // By hand: (1.960 √(2·0.125·0.875) + 0.842 √(0.1·0.9 + 0.15·0.85))² / 0.05² = 685.6 in each group
         assertEquals(1372, small.inAll());
         assertEquals(1172, small.more());
         assertTrue(large.inAll() < small.inAll());
