@@ -104,7 +104,7 @@ public record NavelsPage(
                         frame.to("/navels.csv"),
                         frame.to("/navels.png"),
                         links.figure()),
-                answer.classes().stream().map(one -> row(one, links)).toList(),
+                answer.classes().stream().map(one -> row(one, links, one == answer.reference())).toList(),
                 answer.delayUnknown() == 0 ? "" : Plain.count(answer.delayUnknown(), "calf", "calves"),
                 links.calves(NavelDelay.UNKNOWN, CalvesBehind.Part.DENOMINATOR),
                 NavelMeasures.of(answer.late()),
@@ -153,7 +153,7 @@ public record NavelsPage(
                 + Plain.p(bent.p()) + ").";
     }
 
-    private static ClassRow row(DelayClass one, NavelLinks links) {
+    private static ClassRow row(DelayClass one, NavelLinks links, boolean reference) {
         Measured ratio = one.against().riskRatio();
         Measured points = one.against().riskDifference();
         return new ClassRow(
@@ -168,7 +168,7 @@ public record NavelsPage(
                 ratio.known() ? Plain.span(ratio.interval()) : "",
                 points.known() ? NavelMeasures.points(points.interval()) : "–",
                 Double.isNaN(one.adjustedP()) ? "–" : Plain.p(one.adjustedP()),
-                one.against().why() == null ? "" : one.against().why());
+                one.against().why() == null ? "" : reference ? "the reference" : "–");
     }
 
     private static TermRow row(AdjustedDose.Term term) {
