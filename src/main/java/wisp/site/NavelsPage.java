@@ -104,7 +104,9 @@ public record NavelsPage(
                         frame.to("/navels.csv"),
                         frame.to("/navels.png"),
                         links.figure()),
-                answer.classes().stream().map(one -> row(one, links, one == answer.reference())).toList(),
+                answer.classes().stream()
+                        .map(one -> row(one, links, one == answer.reference()))
+                        .toList(),
                 answer.delayUnknown() == 0 ? "" : Plain.count(answer.delayUnknown(), "calf", "calves"),
                 links.calves(NavelDelay.UNKNOWN, CalvesBehind.Part.DENOMINATOR),
                 NavelMeasures.of(answer.late()),
