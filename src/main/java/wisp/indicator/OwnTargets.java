@@ -25,7 +25,7 @@ final class OwnTargets {
                     in.fault(
                             id,
                             "There is no figure " + id + " to set a target for.",
-                            "Write one of: " + String.join(", ", indicators.keySet()) + ".");
+                            "Write an id as it stands in the figure's address; wisp figures prints them all.");
                 } else {
                     in.map(id).flatMap(one -> target(one, indicator)).ifPresent(target -> targets.put(id, target));
                 }

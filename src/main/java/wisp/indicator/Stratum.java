@@ -83,7 +83,7 @@ public enum Stratum {
                 : cohort.table().stringColumn(name).get(row);
     }
 
-    /** No event says which places are calving pens; one that somebody bedded or cleaned for calving is taken for one. */
+    /** No event says which places are calving pens; one that was ever bedded or cleaned is taken for one. */
     private static String place(Cohort cohort, String pen) {
         if (cohort.pens().values().stream().noneMatch(Stratum::kept)) {
             return NOT_RECORDED;

@@ -89,8 +89,9 @@ final class SeasonCsv {
     private void figures(SeasonAnswer answer) {
         String heads =
                 "id,title,unit,numerator,denominator,value,low,high,pending,left_out,target,target_source,own_target,"
-                        + "before_season,before_value,before_low,before_high,difference,difference_low,difference_high,p,"
-                        + "p_adjusted,chance,same_mix_difference,same_mix_low,same_mix_high,same_mix_left_out,definition_source";
+                        + "before_season,before_value,before_low,before_high,difference,difference_low,difference_high,"
+                        + "p,p_adjusted,chance,same_mix_difference,same_mix_low,same_mix_high,same_mix_left_out,"
+                        + "definition_source";
         row((Object[]) heads.split(","));
         for (SeasonFigure figure : answer.figures()) {
             Estimate estimate = figure.estimate();

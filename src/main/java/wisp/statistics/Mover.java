@@ -33,7 +33,7 @@ public final class Mover {
      * The weighted sum of independent quantities, such as a share standardised over strata: Zou, Huang and Zhang 2009
      * (Comput Stat Data Anal 53:1080), the difference above being the weights 1 and -1.
      *
-     * <pre>Σ cᵢvᵢ - √(Σ (cᵢ(vᵢ - lᵢ))²),  Σ cᵢvᵢ + √(Σ (cᵢ(uᵢ - vᵢ))²);  l and u change places where cᵢ is negative</pre>
+     * <pre>Σ cᵢvᵢ - √(Σ (cᵢ(vᵢ - lᵢ))²),  Σ cᵢvᵢ + √(Σ (cᵢ(uᵢ - vᵢ))²);  l, u swap where cᵢ is negative</pre>
      *
      * @throws CannotEstimate where there is nothing to sum, the lengths or the levels differ or a limit is not finite
      */

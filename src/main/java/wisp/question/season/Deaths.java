@@ -14,8 +14,8 @@ import wisp.history.Life;
 import wisp.indicator.Conditions;
 
 /**
- * Every recorded death of a season's calves by cause and age. A cause is what somebody wrote down and no diagnosis; deaths
- * without one are a row of their own.
+ * Every recorded death of a season's calves by cause and age. A cause is what somebody wrote down and no diagnosis;
+ * deaths without one are a row of their own.
  *
  * @param causes one row a cause, the most frequent first, what is not recorded and born dead at the end
  * @param all the deaths of all causes

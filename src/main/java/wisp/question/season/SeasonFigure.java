@@ -22,7 +22,7 @@ public record SeasonFigure(
                 : own.standing(estimate.interval().low(), estimate.interval().high());
     }
 
-    /** Whether chance explains its difference from last season; a headline figure answers for all that were searched. */
+    /** Whether chance explains its difference from last season; a headline figure answers for all searched. */
     public Chance chance() {
         if (estimate.comparison() == null) {
             return Chance.CANNOT_SAY;

@@ -19,8 +19,8 @@ import wisp.statistics.Standardisation;
  * parity (1, 2, 3 and over) × sex, the standard being the two seasons' calves together.
  *
  * <p>A rate takes the gamma interval of Fay and Feuer 1997; a share or risk, which may rest on censored calves, the
- * weighted sum of its strata's own estimates (Zou, Huang and Zhang 2009). Calves whose parity or sex is not recorded, and
- * those of a stratum that one season has not, are left out of both and counted.
+ * weighted sum of its strata's own estimates (Zou, Huang and Zhang 2009). Calves whose parity or sex is not recorded,
+ * and those of a stratum that one season has not, are left out of both and counted.
  *
  * @param now this season's standardised value, null where none can be given
  * @param before last season's

@@ -11,8 +11,8 @@ import wisp.indicator.Stratum;
 import wisp.statistics.MultipleTesting;
 
 /**
- * One figure divided in every way that can point to a reason, each group beside all other calves. Looking at many groups
- * finds differences that are none, so the p-values carry Holm's adjustment for all comparisons of the table.
+ * One figure divided in every way that can point to a reason, each group beside all other calves. Looking at many
+ * groups finds differences that are none, so the p-values carry Holm's adjustment for all comparisons of the table.
  *
  * @param figure the figure, undivided
  * @param lines the groups

@@ -1,0 +1,100 @@
+package wisp.question.season;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SeasonSentencesTest {
+    private static final String ALIVE = "alive: true";
+
+    @Test
+    void nothingRecordedIsSaidSo() {
+        assertEquals(
+                List.of("No calf is recorded."), new SeasonBook().answer("all").sentences());
+        assertEquals(
+                List.of("No calf born in S2 is recorded."),
+                new SeasonBook().answer().sentences());
+    }
+
+    @Test
+    void oneCalfBornJustNowHasNoFigureYet() {
+        SeasonBook book = new SeasonBook().born(1, "2026-03-01", ALIVE);
+        assertEquals(
+                List.of("In S2 one calf was born; no figure of deaths can be given yet."),
+                book.answer().sentences());
+    }
+
+    @Test
+    void oneCalfSaysLittle() {
+        SeasonBook book = new SeasonBook().born(1, "2026-03-01", ALIVE).followedTo("2026-09-01 12:00");
+        assertEquals(
+                "In S2 one calf was born: none of 1 was born dead or died within 24 h (so few that anything from 0 to"
+                        + " 79 % fits), and none of 1 died between 24 h and 60 d (so few that anything from 0 to 79 %"
+                        + " fits).",
+                book.answer().sentences().get(0));
+    }
+
+    @Test
+    void fiveCalvesAreCountedAndNotPutInPercent() {
+        SeasonBook book = new SeasonBook()
+                .born(2, "2026-03-01", "alive: false")
+                .born(2, "2026-03-01", ALIVE)
+                .dead(1, "2026-03-01", 10, ALIVE, "cause: bloat")
+                .followedTo("2026-09-01 12:00");
+        assertEquals(
+                List.of(
+                        "In S2 5 calves were born: 2 of 5 were born dead or died within 24 h (so few that anything from"
+                                + " 12 to 77 % fits), and 1 of 3 died between 24 h and 60 d (so few that anything from 6"
+                                + " to 79 % fits).",
+                        "It misses the published target of below 5 %, chance allowed for."),
+                book.answer().sentences());
+    }
+
+    @Test
+    void aChangeBeyondChanceIsSaidWithItsSizeAndWhereTheDeathsAre() {
+        SeasonBook book = new SeasonBook()
+                .born(196, "2025-03-01", ALIVE)
+                .dead(4, "2025-03-01", 10, ALIVE, "")
+                .born(170, "2026-03-01", ALIVE)
+                .dead(18, "2026-03-01", 10, ALIVE, "cause: diarrhoea")
+                .dead(12, "2026-03-01", 40, ALIVE, "")
+                .followedTo("2026-09-01 12:00");
+        assertEquals(
+                List.of(
+                        "In S2 200 calves were born: 0.0 % were born dead or died within 24 h (0 of 200; allowing for"
+                                + " chance 0.0 to 1.9 %), and 15.0 % died between 24 h and 60 d (30 of 200; allowing for"
+                                + " chance 10.7 to 20.6 %).",
+                        "Pre-weaning mortality, 24 h to 60 days was 13.0 percentage points higher than in S1 (2.0 %),"
+                                + " more than chance (allowing for it, 7.8 to 18.7 percentage points).",
+                        "It misses the published target of below 5 %, chance allowed for.",
+                        "Of the 30 deaths from 24 h to 60 d, the cause recorded most often is diarrhoea (18); 18 fell at"
+                                + " the age of 7 to 28 d."),
+                book.answer().sentences());
+        assertTrue(book.answer().findings().stream()
+                .anyMatch(finding -> finding.text()
+                        .startsWith("Pre-weaning mortality, 24 h to 60 days was 15.0 %, 13.0 percentage points higher"
+                                + " than in S1 (7.8 to 18.7 percentage points): more than chance,")));
+    }
+
+    @Test
+    void aSmallChangeCouldBeChanceAndYoungCalvesAreNamed() {
+        SeasonBook book = new SeasonBook()
+                .born(98, "2025-03-01", ALIVE)
+                .dead(2, "2025-03-01", 10, ALIVE, "")
+                .born(66, "2026-03-01", ALIVE)
+                .dead(4, "2026-03-01", 10, ALIVE, "")
+                .born(30, "2026-08-01", ALIVE)
+                .followedTo("2026-08-20 06:00");
+        List<String> sentences = book.answer().sentences();
+        assertTrue(sentences.get(0).endsWith(" Of these, 30 are not 60 d old yet."), sentences::toString);
+        assertTrue(
+                sentences.get(1).startsWith("Pre-weaning mortality, 24 h to 60 days was ")
+                        && sentences.get(1).contains("; the difference could be chance (anything from "),
+                sentences::toString);
+        assertEquals(
+                "Whether it meets the published target of below 5 % cannot be told from so many calves.",
+                sentences.get(2));
+    }
+}
