@@ -32,6 +32,7 @@ final class Pages {
         config.routes.get("/season.png", season::png);
         config.routes.get("/season.csv", season::csv);
         config.routes.get("/season/calves", season::calves);
+        config.routes.get("/season/weeks", season::weeks);
         config.routes.get("/figures/{id}.png", this::figurePng);
         config.routes.get("/figures/{id}", this::figure);
         config.routes.get("/calves", this::calves);

@@ -2,7 +2,9 @@ package wisp.site;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +51,16 @@ final class SeasonCsv {
             case "transfer" -> csv.transfer(answer);
             default -> csv.births(answer);
         }
-        return Optional.of(csv.text.toString());
+        return Optional.of(csv.written());
+    }
+
+    private String written() {
+        try {
+            out.close();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
     }
 
     private void row(Object... cells) {

@@ -25,7 +25,7 @@ import wisp.records.Records;
  * @param picture SVG of the main risks beside last season's
  * @param survival SVG of survival by age
  * @param hazards SVG of each illness by week of life
- * @param byWeek SVG of births and of each illness by calendar week
+ * @param births SVG of births by week
  * @param rare the illnesses too rare to draw, in words; empty where there is none such
  * @param groups the figures in groups
  * @param illness the illness figures, one row a condition
@@ -43,7 +43,7 @@ public record SeasonPage(
         String picture,
         String survival,
         List<String> hazards,
-        List<String> byWeek,
+        String births,
         String rare,
         List<Group> groups,
         List<IllnessRow> illness,
@@ -51,6 +51,8 @@ public record SeasonPage(
         DeathsTable deaths,
         StrataRows strata,
         int marks) {
+
+    private static final int WEEKS_OF_A_YEAR = 53;
 
     /** Something that stands out, and where it opens. */
     public record Found(String text, String href) {}
@@ -81,7 +83,7 @@ public record SeasonPage(
                 SvgPainter.figure(SeasonPicture.of(answer, frame.links())),
                 SvgPainter.figure(SeasonPictures.survival(answer)),
                 small(SeasonPictures.hazards(answer, links)),
-                small(SeasonPictures.byWeek(answer, links)),
+                births(answer, links),
                 rare(answer),
                 groups(answer, frame.links()),
                 illness(records, answer, frame.links()),
@@ -104,13 +106,21 @@ public record SeasonPage(
                 + " misses a target with its whole interval.";
     }
 
+    /** The bars of several seasons are many: one drawing then serves phone and desk. */
+    private static String births(SeasonAnswer answer, SeasonLinks links) {
+        Picture picture = SeasonPictures.births(answer, links);
+        return answer.births().size() > WEEKS_OF_A_YEAR
+                ? new SvgPainter(SvgPainter.NARROW).paint(picture)
+                : SvgPainter.figure(picture);
+    }
+
     /** Small multiples are as narrow on a wide page as on a phone, so one drawing serves both. */
-    private static List<String> small(List<Picture> pictures) {
+    static List<String> small(List<Picture> pictures) {
         SvgPainter painter = new SvgPainter(SvgPainter.NARROW);
         return pictures.stream().map(painter::paint).toList();
     }
 
-    private static String rare(SeasonAnswer answer) {
+    static String rare(SeasonAnswer answer) {
         return answer.hazards().stream()
                 .filter(hazard -> hazard.episodes() < SeasonPictures.FEW_EPISODES)
                 .map(hazard -> hazard.title() + " (" + hazard.episodes() + ")")

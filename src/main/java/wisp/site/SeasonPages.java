@@ -42,6 +42,12 @@ final class SeasonPages {
         }));
     }
 
+    /** {@code GET /season/weeks}. */
+    void weeks(Context ctx) {
+        Asked asked = Asked.of(ctx, records, Set.of());
+        Pages.show(ctx, "season-weeks.jte", SeasonWeeksPage.of(asked, answer(ctx, asked)));
+    }
+
     /** {@code GET /season/calves}. */
     void calves(Context ctx) {
         Asked asked = Asked.of(ctx, records, Set.of(SeasonLinks.LIST));

@@ -54,7 +54,7 @@ final class SeasonPictures {
             }
             if (born > 0) {
                 String dead = week.bornDead() == 0 ? "" : ", " + week.bornDead() + " of them dead";
-                marks.add(Mark.at(middle(week.monday()), born, "Week from " + monday)
+                marks.add(Mark.at(middle(week.monday()), born, monday)
                         .saying(born + " born" + dead)
                         .to(links.calves(week.born())));
             }
@@ -131,9 +131,9 @@ final class SeasonPictures {
                 continue;
             }
             worst = worst == null || week.hazard().value() > worst.hazard().value() ? week : worst;
-            Mark mark = Mark.at(week.number(), week.hazard().value(), "Week " + week.number() + " of life")
+            Mark mark = Mark.at(week.number(), week.hazard().value(), "Week " + week.number())
                     .between(week.hazard().low(), week.hazard().high())
-                    .saying(week.episodes().count() + " in " + Math.round(week.calfDays()) + " calf-days");
+                    .saying(week.episodes().count() + " in " + Math.round(week.calfDays()) + " days");
             String calves = links.calves(week.episodes());
             marks.add(calves.isEmpty() ? mark : mark.to(calves));
         }
@@ -193,7 +193,7 @@ final class SeasonPictures {
             int count = week.episodes().count();
             worst = count > worst.episodes().count() ? week : worst;
             if (count > 0) {
-                marks.add(Mark.at(middle(week.monday()), count, "Week from " + Shown.date(week.monday()))
+                marks.add(Mark.at(middle(week.monday()), count, Shown.date(week.monday()))
                         .saying(count + " found")
                         .to(links.calves(week.episodes())));
             }

@@ -8,8 +8,7 @@ import org.junit.jupiter.api.Test;
 
 /** Its mistakes stand with those of all other definitions, in {@code definitions/bad}. */
 class OwnTargetsTest {
-    private static final Definitions OWN =
-            Definitions.load(Path.of("src", "test", "resources", "definitions", "own"));
+    private static final Definitions OWN = Definitions.load(Path.of("src", "test", "resources", "definitions", "own"));
 
     @Test
     void aFarmsTargetStandsBesideThePublishedOneAndReplacesNone() {

@@ -1,0 +1,26 @@
+package wisp.site;
+
+import java.util.List;
+import java.util.Map;
+import wisp.question.season.SeasonAnswer;
+
+/**
+ * Births and each illness by calendar week on one axis of time. A page of its own, as every week of every illness opens
+ * its calves, which would make the season's page too heavy for a phone in the yard.
+ *
+ * @param pictures SVG, births first
+ * @param rare the illnesses too rare to draw, in words; empty where there is none such
+ * @param csv address of the same as CSV
+ */
+public record SeasonWeeksPage(Frame frame, List<String> pictures, String rare, String csv) {
+
+    static SeasonWeeksPage of(Asked asked, SeasonAnswer answer) {
+        Frame frame = Frame.of(asked, "Births and illness by week", "/season/weeks", Map.of());
+        SeasonLinks links = new SeasonLinks(frame.links());
+        return new SeasonWeeksPage(
+                frame,
+                SeasonPage.small(SeasonPictures.byWeek(answer, links)),
+                SeasonPage.rare(answer),
+                links.csv("illness-by-week"));
+    }
+}

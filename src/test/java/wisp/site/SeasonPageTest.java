@@ -1,0 +1,195 @@
+package wisp.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import wisp.indicator.Definitions;
+import wisp.log.MemoryLog;
+import wisp.records.Records;
+
+/** The season's page, pictures, tables, lists and JSON over real HTTP, on the demo and on an empty log. */
+class SeasonPageTest {
+    private static final HttpClient CLIENT = HttpClient.newHttpClient();
+    private static final Pattern COUNT = Pattern.compile("href=\"(/season/calves\\?[^\"]*)\">(\\d+)</a>");
+    private static Records demoRecords;
+    private static Records noRecords;
+    private static Site demo;
+    private static Site empty;
+
+    @BeforeAll
+    static void start() throws IOException {
+        Clock clock = Clock.systemUTC();
+        Definitions own = Definitions.load(Path.of("src", "test", "resources", "definitions", "own"));
+        demoRecords = new Records(new MemoryLog(clock), own, clock);
+        noRecords = new Records(new MemoryLog(clock), Definitions.load(null), clock);
+        try (BufferedReader lines = new BufferedReader(new InputStreamReader(
+                SeasonPageTest.class.getResourceAsStream("/demo-data/demo.jsonl"), StandardCharsets.UTF_8))) {
+            demoRecords.take(lines.lines().map(demoRecords.reader()::read).toList(), false);
+        }
+        demo = Site.start(demoRecords, "127.0.0.1", 0);
+        empty = Site.start(noRecords, "127.0.0.1", 0);
+    }
+
+    @AfterAll
+    static void stop() {
+        demo.close();
+        empty.close();
+        demoRecords.close();
+        noRecords.close();
+    }
+
+    private static HttpResponse<String> get(Site site, String path) throws IOException, InterruptedException {
+        URI address = URI.create("http://127.0.0.1:" + site.port() + path);
+        return CLIENT.send(HttpRequest.newBuilder(address).build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static JsonNode answer(String season) throws IOException, InterruptedException {
+        HttpResponse<String> response = get(demo, "/api/v1/questions/season?season=" + season);
+        assertEquals(200, response.statusCode(), response.body());
+        return new JsonMapper().readTree(response.body());
+    }
+
+    @Test
+    void thePageSaysWhatTheAnswerSays() throws IOException, InterruptedException {
+        for (String season : List.of("2023-24", "2024-25", "2025-26")) {
+            String page = get(demo, "/season?season=" + season).body();
+            JsonNode answer = answer(season);
+            answer.get("sentences").forEach(said -> assertTrue(page.contains(escaped(said.asText())), said::asText));
+            answer.get("findings")
+                    .forEach(found ->
+                            assertTrue(page.contains(escaped(found.get("text").asText())), found::toString));
+            assertEquals(page, get(demo, "/?season=" + season).body());
+        }
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;");
+    }
+
+    @Test
+    void thePageIsLight() throws IOException, InterruptedException {
+        for (String season : List.of("2023-24", "2024-25", "2025-26", "all")) {
+            int bytes = get(demo, "/?season=" + season).body().getBytes(StandardCharsets.UTF_8).length;
+            assertTrue(bytes < 150_000, season + " has " + bytes + " bytes");
+        }
+    }
+
+    @Test
+    void everyCountOpensAsManyCalvesAsItSays() throws IOException, InterruptedException {
+        String page = get(demo, "/?season=2024-25").body();
+        Matcher count = COUNT.matcher(page);
+        int opened = 0;
+        while (count.find()) {
+            String list = get(demo, count.group(1).replace("&amp;", "&")).body();
+            String table = list.substring(list.indexOf("<tbody"), list.indexOf("</tbody>"));
+            assertEquals(Integer.parseInt(count.group(2)), table.split("<tr ", -1).length - 1, count.group(1));
+            opened++;
+        }
+        assertTrue(opened > 10, "counts opened: " + opened);
+    }
+
+    @Test
+    void theOwnTargetStandsBesideThePublishedOne() throws IOException, InterruptedException {
+        String page = get(demo, "/").body();
+        assertTrue(page.contains("own below 4 %"));
+        assertTrue(page.contains("below 5 %"));
+        JsonNode mortality = figure(answer("2025-26"), "preweaning-mortality");
+        assertEquals(0.04, mortality.get("own_target").get("below").asDouble());
+        assertEquals(0.05, mortality.get("target").get("below").asDouble());
+    }
+
+    private static JsonNode figure(JsonNode answer, String id) {
+        for (JsonNode figure : answer.get("figures")) {
+            if (figure.get("id").asText().equals(id)) {
+                return figure;
+            }
+        }
+        throw new AssertionError("no figure " + id);
+    }
+
+    @Test
+    void theTablesAreCsvAndAgreeWithTheAnswer() throws IOException, InterruptedException {
+        JsonNode answer = answer("2025-26");
+        for (String table : SeasonCsv.TABLES) {
+            HttpResponse<String> csv = get(demo, "/season.csv?season=2025-26&table=" + table);
+            assertEquals(200, csv.statusCode(), table);
+            assertTrue(csv.headers().firstValue("Content-Type").orElse("").startsWith("text/csv"), table);
+            assertTrue(csv.body().lines().count() > 1, table);
+        }
+        String figures = get(demo, "/season.csv?season=2025-26").body();
+        String row = figures.lines()
+                .filter(line -> line.startsWith("preweaning-mortality,"))
+                .findFirst()
+                .orElseThrow();
+        JsonNode mortality = figure(answer, "preweaning-mortality");
+        assertTrue(row.contains("," + mortality.get("numerator").asInt() + ","
+                + mortality.get("denominator").asInt() + ","
+                + mortality.get("value").asDouble() + ","));
+        assertEquals(answer.get("figures").size() + 1, figures.lines().count());
+    }
+
+    @Test
+    void whatIsNotThereIsRefusedWithTheMend() throws IOException, InterruptedException {
+        assertTrue(get(demo, "/season.csv?table=none").body().contains("There is no table none."));
+        assertTrue(get(demo, "/season.png?picture=none").body().contains("There is no picture none."));
+        assertTrue(get(demo, "/?figure=none").body().contains("There is no figure none."));
+        HttpResponse<String> list = get(demo, "/season/calves?list=none");
+        assertEquals(400, list.statusCode());
+        assertTrue(list.body().contains("The season has no list of that name."));
+    }
+
+    @Test
+    void theWeeksHaveAPageWhoseBarsOpenTheirCalves() throws IOException, InterruptedException {
+        String page = get(demo, "/season/weeks?season=2025-26").body();
+        assertTrue(page.contains("list=born."));
+        Matcher bar = Pattern.compile("href=\"(/season/calves\\?[^\"]*list=illness.diarrhoea[^\"]*)\" aria-label="
+                        + "\"[^\"]*: (\\d+) found\"")
+                .matcher(page);
+        int episodes = 0;
+        while (bar.find()) {
+            String list = get(demo, bar.group(1).replace("&amp;", "&")).body();
+            String table = list.substring(list.indexOf("<tbody"), list.indexOf("</tbody>"));
+            assertEquals(Integer.parseInt(bar.group(2)), table.split("<tr ", -1).length - 1, bar.group(1));
+            episodes += Integer.parseInt(bar.group(2));
+        }
+        assertEquals(
+                figure(answer("2025-26"), "diarrhoea-rate").get("numerator").asInt(), episodes);
+    }
+
+    @Test
+    void anotherFigureCanBeDivided() throws IOException, InterruptedException {
+        String page = get(demo, "/season?season=2025-26&figure=dirty-calves").body();
+        assertTrue(page.contains("Dirty calves, season 2025-26, by group"));
+        assertTrue(page.contains("/figures/dirty-calves?season=2025-26&amp;"));
+    }
+
+    @Test
+    void aNewEventIsSeenAtOnce() throws IOException, InterruptedException {
+        String before = get(empty, "/").body();
+        assertTrue(before.contains("No calf is recorded."));
+        assertFalse(before.contains("NaN"));
+        String birth = "{\"specversion\":\"1.0\",\"id\":\"1\",\"source\":\"t\",\"type\":\"birth\",\"subject\":\"A\","
+                + "\"time\":\"2026-03-01T06:00:00Z\",\"data\":{\"alive\":true}}";
+        noRecords.take(List.of(noRecords.reader().read(birth)), false);
+        assertTrue(get(empty, "/").body().contains("one calf was born; no figure of deaths can be given yet."));
+    }
+}
