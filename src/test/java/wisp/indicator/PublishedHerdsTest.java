@@ -24,8 +24,9 @@ import wisp.statistics.BetaBinomial;
 import wisp.statistics.Interval;
 
 /**
- * Contagious bovine pleuropneumonia in 15 herds (Lesnoff and others 2004, Prev Vet Med 64:27; {@code cbpp} of R's lme4):
- * imported through its mapping, each herd's risk of illness is the published count, and shrinks as published values do.
+ * Contagious bovine pleuropneumonia in 15 herds (Lesnoff and others 2004, Prev Vet Med 64:27; {@code cbpp} of R's
+ * lme4): imported through its mapping, each herd's risk of illness is the published count, and shrinks as published
+ * values do.
  */
 class PublishedHerdsTest {
     private static final Path FOLDER = Path.of("src", "test", "resources", "cbpp");

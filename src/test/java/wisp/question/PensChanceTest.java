@@ -53,7 +53,9 @@ class PensChanceTest {
                 event.json());
     }
 
-    /** Whether each pen differs from the others: Newcombe's interval and Holm-adjusted Fisher, from the counts alone. */
+    /**
+     * Whether each pen differs from the others: Newcombe's interval and Holm-adjusted Fisher, from the counts alone.
+     */
     private static boolean[] differs(PensAnswer answer) {
         int n = answer.overall().n();
         int dirty = answer.overall().dirty();

@@ -22,8 +22,8 @@ import wisp.indicator.Selection;
 
 /**
  * The 95 % intervals of the shipped figures hold the truth as often as they say. The truth is each figure's value over
- * one very large season of the same model, read at the same cut; against it stand seasons of an ordinary size. Nobody in
- * the denominator means no value and no interval: such seasons are counted apart.
+ * one very large season of the same model, read at the same cut; against it stand seasons of an ordinary size. Nobody
+ * in the denominator means no value and no interval: such seasons are counted apart.
  *
  * <p>The seeds were fixed before the first run and are not to be changed to make a figure fit. With 1,000 seasons a
  * single figure's coverage has a standard error of 0.007, a kind's pooled one less.

@@ -51,8 +51,8 @@ final class SimulatedCohorts {
     }
 
     /**
-     * These lives folded without the herd's table and tags, to be asked for only as a whole: the quick way to very many. The
-     * tag numbers of one simulation never clash.
+     * These lives folded without the herd's table and tags, to be asked for only as a whole: the quick way to very
+     * many. The tag numbers of one simulation never clash.
      */
     Cohort folded(List<SimulatedLife> lives) {
         FarmHistory history = FarmHistory.of(List.of(new StoredEvent(1, "", farm)));

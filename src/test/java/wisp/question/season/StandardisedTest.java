@@ -12,7 +12,9 @@ class StandardisedTest {
     private static final String HEIFER_DEAD = "alive: false, sex: female, dam_parity: 1";
     private static final String OLD_COW_DEAD = "alive: false, sex: female, dam_parity: 5";
 
-    /** S1: 2 of 10 from heifers and 3 of 30 from old cows; S2: 6 of 30 and 1 of 10. In each group the share is the same. */
+    /**
+     * S1: 2 of 10 from heifers and 3 of 30 from old cows; S2: 6 of 30 and 1 of 10. In each group the share is the same.
+     */
     private static SeasonBook sameGroupsOtherMix() {
         return new SeasonBook()
                 .born(8, "2025-03-01", HEIFER)
