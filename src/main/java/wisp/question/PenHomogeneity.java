@@ -18,7 +18,7 @@ import wisp.statistics.TwoByTwoTable;
  */
 public record PenHomogeneity(double chiSquare, int df, double p, String method, String why) {
     static final long SEED = 20180401;
-    private static final int TABLES = 9_999;
+    private static final int TABLES = 4_999;
     private static final long CELLS = 20_000_000;
 
     static PenHomogeneity of(int[] dirty, int[] sizes) {

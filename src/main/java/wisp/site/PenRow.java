@@ -11,7 +11,8 @@ import wisp.statistics.Interval;
  * @param drawn share drawn toward the herd's with its interval, a dash where it cannot be given
  * @param dirtiest the probability of being the dirtiest, a dash where it cannot be given
  * @param bedding median days since bedding at birth, in words
- * @param before last season's share and what to make of the change, empty where there is none
+ * @param before last season's share, empty where there is none
+ * @param changed whether it changed since by more than chance
  */
 public record PenRow(
         String pen,
@@ -23,12 +24,12 @@ public record PenRow(
         String share,
         String interval,
         String standing,
-        String limits,
         String drawn,
         String drawnInterval,
         String dirtiest,
         String bedding,
-        String before) {
+        String before,
+        boolean changed) {
     private static final String NONE = "–";
 
     static PenRow of(PenShare pen, Links links) {
@@ -43,14 +44,12 @@ public record PenRow(
                 percent(pen.share().share()),
                 span(pen.share().interval()),
                 standing(pen),
-                pen.limits95() == null
-                        ? NONE
-                        : percentSpan(pen.limits95().low(), pen.limits95().high()),
                 drawn ? percent(pen.shrunken().value()) : NONE,
                 drawn ? span(pen.shrunken()) : "",
                 Double.isNaN(pen.probabilityDirtiest()) ? NONE : percent(pen.probabilityDirtiest()),
                 bedding(pen),
-                before(pen.before()));
+                before(pen.before()),
+                pen.before() != null && pen.before().moreThanChance());
     }
 
     private static String standing(PenShare pen) {
@@ -65,15 +64,13 @@ public record PenRow(
         if (!Double.isNaN(pen.daysSinceBedding())) {
             return Shown.decimals(pen.daysSinceBedding(), 1);
         }
-        return pen.kept() ? NONE : "never bedded";
+        return pen.kept() ? NONE : "none";
     }
 
     private static String before(PenContrast contrast) {
-        if (contrast == null) {
-            return "";
-        }
-        return percent(contrast.with().share()) + " of " + contrast.with().n()
-                + (contrast.moreThanChance() ? ", changed" : "");
+        return contrast == null
+                ? ""
+                : percent(contrast.with().share()) + " of " + contrast.with().n();
     }
 
     /** A share with its unit, whole percents. */

@@ -18,7 +18,9 @@ import wisp.statistics.Interval;
 /**
  * Which pens give dirty calves: the answer in words, the funnel, the table, and how it was worked out.
  *
- * @param answer the answer itself
+ * @param answer the answer in its first two lines
+ * @param besides what else can be said in words
+ * @param lastSeason the season before, null where there is none to compare with
  * @param figure the figure of dirty calves that every count belongs to
  * @param rows one a pen
  * @param notes what the table cannot show: scored calves without a pen, pens without a score, no spread
@@ -28,7 +30,9 @@ import wisp.statistics.Interval;
  */
 public record PensPage(
         Frame frame,
-        PensAnswer answer,
+        List<String> answer,
+        List<String> besides,
+        String lastSeason,
         FigureRow figure,
         List<PenRow> rows,
         List<String> notes,
@@ -41,7 +45,12 @@ public record PensPage(
         List<String> terms,
         String illness,
         List<IllRow> ill,
-        String definition) {
+        String definition,
+        String source,
+        List<String> method,
+        List<String> cautions) {
+
+    private static final int ANSWER = 2;
 
     /** Shares by class as a table. */
     public record ShareTable(String title, String head, List<ShareRow> rows) {}
@@ -56,11 +65,17 @@ public record PensPage(
         Frame frame = Frame.of(asked, "Pens", "/pens", Map.of());
         PensAnswer answer = answer(records, asked);
         Links links = links(asked);
+        // a number and its per cent sign stay on one line
+        List<String> lines = answer.sentences().stream()
+                .map(line -> line.replace(" %", "\u00a0%"))
+                .toList();
         boolean scored = answer.overall().n() > 0;
         Estimate figure = answer.figure();
         return new PensPage(
                 frame,
-                answer,
+                lines.subList(0, Math.min(ANSWER, lines.size())),
+                lines.subList(Math.min(ANSWER, lines.size()), lines.size()),
+                answer.lastSeason(),
                 FigureRow.of(figure, links),
                 answer.pens().stream().map(pen -> PenRow.of(pen, links)).toList(),
                 PensWords.notes(answer),
@@ -82,7 +97,10 @@ public record PensPage(
                         .filter(one -> one.table().cases() > 0)
                         .map(PensPage::ill)
                         .toList(),
-                IndicatorSentence.of(figure.indicator()));
+                IndicatorSentence.of(figure.indicator()),
+                figure.indicator().source(),
+                answer.method(),
+                answer.cautions());
     }
 
     static PensAnswer answer(Records records, Asked asked) {
