@@ -11,8 +11,6 @@ import wisp.question.DirtyShare;
 import wisp.question.DirtyThenIll;
 import wisp.question.KeptPlaces;
 import wisp.question.PensAnswer;
-import wisp.question.PensQuestion;
-import wisp.records.Records;
 import wisp.statistics.Interval;
 
 /**
@@ -61,9 +59,8 @@ public record PensPage(
     /** One illness, of dirty and of clean calves. */
     public record IllRow(String outcome, String dirty, String clean, String ratio, String verdict) {}
 
-    static PensPage of(Records records, Asked asked) {
+    static PensPage of(Asked asked, PensAnswer answer) {
         Frame frame = Frame.of(asked, "Pens", "/pens", Map.of());
-        PensAnswer answer = answer(records, asked);
         Links links = links(asked);
         // a number and its per cent sign stay on one line
         List<String> lines = answer.sentences().stream()
@@ -101,10 +98,6 @@ public record PensPage(
                 figure.indicator().source(),
                 answer.method(),
                 answer.cautions());
-    }
-
-    static PensAnswer answer(Records records, Asked asked) {
-        return new PensQuestion(records.definitions()).of(asked.cohort(), asked.selection());
     }
 
     /** Links to the figure's own page divide it by pen, as this page does. */

@@ -2,16 +2,23 @@ package wisp.site;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.util.Map;
 import java.util.Set;
+import wisp.indicator.Selection;
 import wisp.question.PensAnswer;
+import wisp.question.PensQuestion;
 import wisp.records.Records;
 
 /** The addresses of the pens' page, its picture and its table. */
 final class PensPages {
     private final Records records;
+    private final PensQuestion question;
+    private final Remembered<Selection, PensAnswer> answers = new Remembered<>();
+    private final Remembered<Map<String, String>, String> pages = new Remembered<>();
 
     PensPages(Records records) {
         this.records = records;
+        this.question = new PensQuestion(records.definitions());
     }
 
     void addTo(JavalinConfig config) {
@@ -21,16 +28,32 @@ final class PensPages {
     }
 
     private void page(Context ctx) {
-        Pages.show(ctx, "pens.jte", PensPage.of(records, Asked.of(ctx, records, Set.of())));
+        Asked asked = asked(ctx);
+        Pages.html(
+                ctx,
+                pages.of(
+                        asked.parameters(),
+                        asked.cohort(),
+                        () -> Pages.rendered("pens.jte", PensPage.of(asked, answer(asked)))));
     }
 
     private void png(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of());
-        Pages.png(ctx, PensPictures.funnel(PensPage.answer(records, asked), PensPage.links(asked)));
+        Asked asked = asked(ctx);
+        Pages.png(ctx, PensPictures.funnel(answer(asked), PensPage.links(asked)));
     }
 
     private void csv(Context ctx) {
-        PensAnswer answer = PensPage.answer(records, Asked.of(ctx, records, Set.of()));
-        ctx.contentType("text/csv; charset=utf-8").result(PensCsv.of(answer));
+        ctx.contentType("text/csv; charset=utf-8");
+        ctx.header("Content-Disposition", "inline; filename=\"pens.csv\"");
+        ctx.result(PensCsv.of(answer(asked(ctx))));
+    }
+
+    private Asked asked(Context ctx) {
+        return Asked.of(ctx, records, Set.of());
+    }
+
+    private PensAnswer answer(Asked asked) {
+        return answers.of(
+                asked.selection().by(null), asked.cohort(), () -> question.of(asked.cohort(), asked.selection()));
     }
 }
