@@ -11,6 +11,9 @@ import java.util.Map;
  * small even when corrected; take the interval by Student's t on clusters - 1.
  */
 public final class ClusterRobust {
+    /** A robust variance smaller than the model's by this factor is rounding, not agreement. */
+    private static final double RELATIVE_MIN = 1e-12;
+
     private ClusterRobust() {}
 
     /** The factor c that corrects for a small number of clusters. */
@@ -42,7 +45,8 @@ public final class ClusterRobust {
      * The coefficients of the fit with the cluster-robust covariance.
      *
      * @param clusters the cluster of each row, any numbers
-     * @throws CannotEstimate when the clusters are not one a row, or are fewer than two
+     * @throws CannotEstimate when the clusters are not one a row, are fewer than two, or leave no residual; a variance
+     *     of 0 would give an interval without width
      */
     public static Coefficients of(RegressionFit fit, int[] clusters, SmallSample correction) {
         RegressionData data = fit.data();
@@ -75,6 +79,12 @@ public final class ClusterRobust {
                 for (int k = 0; k < p; k++) {
                     covariance[j][k] += factor * influence[j] * influence[k];
                 }
+            }
+        }
+        for (int j = 0; j < p; j++) {
+            if (!(covariance[j][j] > RELATIVE_MIN * bread[j][j])) {
+                throw new CannotEstimate(
+                        "The cluster-robust covariance", "the residuals of every cluster add up to 0, or nearly so");
             }
         }
         String method = fit.coefficients().method() + ", cluster-robust (" + correction.label + ", " + scores.size()

@@ -135,6 +135,7 @@ public final class CochranArmitage {
                             "group " + (i + 1) + " has " + cases[i] + " cases of " + totals[i] + " at score "
                                     + scores[i]);
                 }
+                Require.size(WHAT, "the score of group " + (i + 1), scores[i]);
                 sumCases += cases[i];
                 sumAll += totals[i];
                 observed += scores[i] * cases[i];

@@ -37,6 +37,7 @@ public record Coefficients(double[] values, double[][] covariance, String method
      */
     public Interval waldT(int j, double level, double degreesOfFreedom) {
         TwoSided.quantile(level);
+        Require.positive("The interval", "the number of degrees of freedom", degreesOfFreedom);
         double t = TDistribution.of(degreesOfFreedom).inverseSurvivalProbability((1 - level) / 2);
         return symmetric(j, t, level, "Wald, t on " + degreesOfFreedom + " degrees of freedom");
     }

@@ -2,12 +2,19 @@ package wisp.statistics;
 
 /** Builds and checks design matrices: rows of observations, columns of covariates, the first commonly all 1. */
 public final class Design {
+    private static final double LARGEST = 1e100;
+
     private Design() {}
 
     /** The rows with a leading column of ones, from the columns given. */
     public static double[][] withIntercept(double[]... columns) {
         if (columns.length == 0) {
             throw new CannotEstimate("A regression", "it was given no columns, so the number of rows is not known");
+        }
+        for (double[] column : columns) {
+            if (column.length != columns[0].length) {
+                throw new CannotEstimate("A regression", "its columns are not equally long");
+            }
         }
         double[][] design = new double[columns[0].length][columns.length + 1];
         for (int i = 0; i < design.length; i++) {
@@ -19,10 +26,17 @@ public final class Design {
         return design;
     }
 
-    /** A copy of the rows with column {@code j} set to {@code value}, as when all had that exposure. */
+    /**
+     * A copy of the rows with column {@code j} set to {@code value}, as when all had that exposure.
+     *
+     * @throws CannotEstimate when a row has no such column
+     */
     public static double[][] with(double[][] design, int j, double value) {
         double[][] changed = new double[design.length][];
         for (int i = 0; i < design.length; i++) {
+            if (j < 0 || j >= design[i].length) {
+                throw new CannotEstimate("A regression", "row " + (i + 1) + " has no column " + (j + 1));
+            }
             changed[i] = design[i].clone();
             changed[i][j] = value;
         }
@@ -56,20 +70,32 @@ public final class Design {
             throw new CannotEstimate(what, "there are " + design.length + " rows for " + observations + " outcomes");
         }
         int columns = design[0].length;
+        if (columns == 0) {
+            throw new CannotEstimate(what, "there are no columns");
+        }
+        checkRows(what, design, columns);
+        int dependent = firstDependent(crossProduct(design, columns));
+        if (dependent >= 0) {
+            throw new CannotEstimate(
+                    what, "column " + (dependent + 1) + " is a combination of those before it (collinear, or all 0)");
+        }
+    }
+
+    /** Every row as long as {@code columns} and of finite numbers whose squares are finite too. */
+    static void checkRows(String what, double[][] design, int columns) {
         for (int i = 0; i < design.length; i++) {
             if (design[i].length != columns) {
-                throw new CannotEstimate(what, "row " + (i + 1) + " has not as many columns as the first");
+                throw new CannotEstimate(
+                        what, "row " + (i + 1) + " has " + design[i].length + " columns where " + columns + " are due");
             }
             for (double x : design[i]) {
                 if (!Double.isFinite(x)) {
                     throw new CannotEstimate(what, "row " + (i + 1) + " holds " + x + ", not a finite number");
                 }
+                if (Math.abs(x) > LARGEST) {
+                    throw new CannotEstimate(what, "row " + (i + 1) + " holds " + x + ", too large to reckon with");
+                }
             }
-        }
-        int dependent = firstDependent(crossProduct(design, columns));
-        if (dependent >= 0) {
-            throw new CannotEstimate(
-                    what, "column " + (dependent + 1) + " is a combination of those before it (collinear, or all 0)");
         }
     }
 

@@ -14,6 +14,7 @@ package wisp.statistics;
  * @param ratio exposed over unexposed, interval on the log scale
  */
 public record GComputation(Interval exposed, Interval unexposed, Interval difference, Interval ratio) {
+    private static final String WHAT = "The standardised risk";
 
     /**
      * The standardised risks of a logistic fit.
@@ -22,7 +23,8 @@ public record GComputation(Interval exposed, Interval unexposed, Interval differ
      * @param ifExposed the design with every row exposed
      * @param ifUnexposed the design with no row exposed
      * @param level confidence level
-     * @throws CannotEstimate when there are no rows
+     * @throws CannotEstimate when there are no rows, a row is not as long as the coefficients or holds what is not a
+     *     number, or a standardised risk is 0 or 1 to the last digit
      */
     public static GComputation of(
             Coefficients coefficients, double[][] ifExposed, double[][] ifUnexposed, double level) {
@@ -53,10 +55,11 @@ public record GComputation(Interval exposed, Interval unexposed, Interval differ
 
         static Risk mean(double[][] design, Coefficients coefficients) {
             if (design.length == 0) {
-                throw new CannotEstimate("The standardised risk", "there are no rows to average over");
+                throw new CannotEstimate(WHAT, "there are no rows to average over");
             }
             double sum = 0;
             double[] gradient = new double[coefficients.values().length];
+            Design.checkRows(WHAT, design, gradient.length);
             for (double[] row : design) {
                 double eta = Design.dot(row, coefficients.values());
                 double p = RegressionFamily.BINOMIAL.mean(eta, 1);
@@ -64,6 +67,9 @@ public record GComputation(Interval exposed, Interval unexposed, Interval differ
                 for (int j = 0; j < gradient.length; j++) {
                     gradient[j] += row[j] * p * (1 - p) / design.length;
                 }
+            }
+            if (!(sum > 0 && sum < 1)) {
+                throw new CannotEstimate(WHAT, "it is " + sum + " to the last digit, so that no interval exists");
             }
             return new Risk(sum, gradient);
         }

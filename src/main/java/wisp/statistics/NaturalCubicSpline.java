@@ -25,6 +25,11 @@ public final class NaturalCubicSpline {
      * @throws CannotEstimate when the knots do not ascend from {@code low} to {@code high} or a number is not finite
      */
     public static double[][] basis(double[] x, double[] inner, double low, double high) {
+        Require.finite(WHAT, "the lower boundary", low);
+        Require.finite(WHAT, "the upper boundary", high);
+        for (double knot : inner) {
+            Require.finite(WHAT, "a knot", knot);
+        }
         double[] knots = knots(inner, low, high);
         RealMatrix ends = new Array2DRowRealMatrix(inner.length + 3, 2);
         ends.setColumn(0, tail(values(low, 2, knots)));

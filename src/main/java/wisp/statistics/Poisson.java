@@ -28,6 +28,8 @@ public final class Poisson {
             if (!(counts[i] >= 0 && exposure[i] > 0) || !Double.isFinite(counts[i] + exposure[i])) {
                 throw new CannotEstimate(WHAT, "row " + (i + 1) + " counts " + counts[i] + " over " + exposure[i]);
             }
+            Require.size(WHAT, "a count", counts[i]);
+            Require.size(WHAT, "an exposure", exposure[i]);
             offset[i] = Math.log(exposure[i]);
             events += counts[i];
         }

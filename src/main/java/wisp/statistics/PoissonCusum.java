@@ -89,6 +89,7 @@ public record PoissonCusum(double reference, double limit) {
      */
     public double averageRunLength(double mean) {
         Require.positive(WHAT, "the mean", mean);
+        RunLength.requireClimb(WHAT, reference + limit);
         PoissonDistribution counts = PoissonDistribution.of(mean);
         int largest = (int) Math.ceil(reference + limit) + 1;
         double[] probability = new double[largest + 2];

@@ -28,8 +28,13 @@ public record ProportionalOdds(Coefficients coefficients, int slopes, double log
         return Arrays.copyOfRange(coefficients.values(), slopes, coefficients.values().length);
     }
 
-    /** The fitted probability of each category for one row of covariates. */
+    /**
+     * The fitted probability of each category for one row of covariates.
+     *
+     * @throws CannotEstimate when the row is not as long as the slopes are many, or holds what is not a number
+     */
     public double[] probabilities(double[] row) {
+        Design.checkRows("The probability of a category", new double[][] {row}, slopes);
         double[] zeta = thresholds();
         double eta = Design.dot(row, Arrays.copyOf(coefficients.values(), slopes));
         double[] probabilities = new double[zeta.length + 1];

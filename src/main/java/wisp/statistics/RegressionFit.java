@@ -2,6 +2,7 @@ package wisp.statistics;
 
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.exception.NoBracketingException;
 
 /**
  * A fitted generalised linear model of canonical link.
@@ -52,7 +53,8 @@ public record RegressionFit(
      * 1988, Appl Statist 37:87); of the penalised likelihood after Firth's penalty (Heinze and Schemper 2002, Stat Med
      * 21:2409).
      *
-     * @throws CannotEstimate when the likelihood does not fall that far on one side
+     * @throws CannotEstimate when the likelihood does not fall that far on one side, or the other coefficients do not
+     *     settle there
      */
     public Interval profile(int j, double level) {
         double z = TwoSided.quantile(level);
@@ -79,14 +81,32 @@ public record RegressionFit(
         for (double reach = 1; reach < 1e6; reach *= 1.5) {
             double outside = centre + reach * unit;
             if (excess.value(outside) > 0) {
-                double accuracy = 1e-9 * Math.abs(unit);
-                return new BrentSolver(1e-12, accuracy)
-                        .solve(200, excess, Math.min(inside, outside), Math.max(inside, outside));
+                return crossing(excess, inside, outside, start, j);
             }
             inside = outside;
         }
-        throw new CannotEstimate(
-                "The profile interval of column " + (j + 1), "the likelihood does not fall far enough on one side");
+        throw unbounded(j);
+    }
+
+    private double crossing(UnivariateFunction excess, double inside, double outside, double[] start, int j) {
+        double accuracy = 1e-9 * Math.abs(coefficients.standardError(j));
+        try {
+            double limit = new BrentSolver(1e-12, accuracy)
+                    .solve(200, excess, Math.min(inside, outside), Math.max(inside, outside));
+            start[j] = limit;
+            if (NewtonFit.holding(family, data, penalised, start, j).converged()) {
+                return limit;
+            }
+        } catch (NoBracketingException wandered) {
+            throw unbounded(j); // the other coefficients did not settle, so that the crossing cannot be told
+        }
+        throw unbounded(j);
+    }
+
+    private static CannotEstimate unbounded(int j) {
+        return new CannotEstimate(
+                "The profile interval of column " + (j + 1),
+                "on one side the likelihood does not fall far enough, or the other coefficients do not settle");
     }
 
     private double kernel() {
@@ -114,7 +134,8 @@ public record RegressionFit(
             constant += family.constant(y, trials);
             saturated += family.saturated(y, trials);
             kernel += family.logLikelihood(y, eta, trials);
-            pearson += (y - mean) * (y - mean) / family.variance(mean, trials);
+            // A mean that has reached its bound has no variance and, at the maximum, no residual either
+            pearson += y == mean ? 0 : (y - mean) * (y - mean) / family.variance(mean, trials);
         }
         return new RegressionFit(
                 family,

@@ -29,8 +29,9 @@ public final class RestrictedCubicSpline {
         if (knots.length < 3) {
             throw new CannotEstimate(WHAT, "it needs three knots or more and has " + knots.length);
         }
-        for (int j = 1; j < knots.length; j++) {
-            if (!(knots[j] > knots[j - 1])) {
+        for (int j = 0; j < knots.length; j++) {
+            Require.finite(WHAT, "knot " + (j + 1), knots[j]);
+            if (j > 0 && !(knots[j] > knots[j - 1])) {
                 throw new CannotEstimate(WHAT, "its knots do not ascend: " + Arrays.toString(knots));
             }
         }
@@ -50,6 +51,9 @@ public final class RestrictedCubicSpline {
     public static double[] knots(double[] x, int count) {
         if (count < 3 || count > 7 || x.length == 0) {
             throw new CannotEstimate(WHAT, "it needs 3 to 7 knots, not " + count + ", and at least one value");
+        }
+        for (int i = 0; i < x.length; i++) {
+            Require.finite(WHAT, "value " + (i + 1), x[i]);
         }
         double[] ascending = x.clone();
         Arrays.sort(ascending);

@@ -22,6 +22,12 @@ final class RunLength {
 
     private static final int OBSERVATIONS_MAX = 5_000_000;
 
+    /** A sum may climb by so many units before the alarm: more than any chart in use, and it fits in memory. */
+    private static final double CLIMB_MAX = 100_000;
+
+    /** Some tenths of a second. */
+    private static final long MOVES_MAX = 100_000_000;
+
     private RunLength() {}
 
     /**
@@ -43,8 +49,10 @@ final class RunLength {
             double perUnit,
             double perObservation,
             double limit) {
+        requireClimb(what, (limit + perObservation) / perUnit);
         double[] under = {1};
         int first = 0;
+        long moves = 0;
         double observations = 0;
         double alarms = 0;
         double mass = 1;
@@ -57,6 +65,10 @@ final class RunLength {
             int high = lastBelow(limit, perUnit, t * perObservation);
             double[] next = new double[Math.max(0, high - low + 1)];
             mass = 0;
+            moves += under.length * (1L + Math.min(largest, next.length));
+            if (moves > MOVES_MAX) {
+                throw new CannotEstimate(what, "its chain takes more than " + MOVES_MAX + " moves to follow");
+            }
             for (int i = 0; i < under.length; i++) {
                 int total = first + i;
                 alarms += under[i] * exceeding.applyAsDouble(Math.max(0, high + 1 - total));
@@ -69,10 +81,17 @@ final class RunLength {
             under = next;
             first = low;
         }
-        if (!(alarms > 0)) {
+        if (!(observations / alarms < Double.POSITIVE_INFINITY)) {
             throw new CannotEstimate(what, "an alarm is too unlikely to be counted");
         }
         return observations / alarms;
+    }
+
+    /** Refuses a chart of so fine a unit, or so far a limit, that its chain cannot be followed. */
+    static void requireClimb(String what, double units) {
+        if (!(units <= CLIMB_MAX)) {
+            throw new CannotEstimate(what, "its limit is more than " + (int) CLIMB_MAX + " units away");
+        }
     }
 
     /** The largest total whose sum is still below the limit. */
@@ -94,7 +113,7 @@ final class RunLength {
             high *= 2;
         }
         double low = 0;
-        while (high - low > 1e-9) {
+        while (high - low > Math.max(1e-9, 1e-12 * high)) {
             double middle = (low + high) / 2;
             if (averageAtLimit.applyAsDouble(middle) < wanted) {
                 low = middle;

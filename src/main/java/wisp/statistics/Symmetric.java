@@ -2,7 +2,9 @@ package wisp.statistics;
 
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import org.ejml.interfaces.decomposition.CholeskyDecomposition_F64;
+import org.ejml.interfaces.linsol.LinearSolverDense;
 import org.ejml.simple.SimpleMatrix;
 
 /**
@@ -25,7 +27,7 @@ final class Symmetric {
         int p = matrix.length;
         double[] scale = new double[p];
         for (int j = 0; j < p; j++) {
-            if (!(matrix[j][j] > 0) || matrix[j][j] == Double.POSITIVE_INFINITY) {
+            if (!(matrix[j][j] >= Double.MIN_NORMAL) || matrix[j][j] == Double.POSITIVE_INFINITY) {
                 return null;
             }
             scale[j] = 1 / Math.sqrt(matrix[j][j]);
@@ -43,12 +45,17 @@ final class Symmetric {
         DMatrixRMaj lower = cholesky.getT(null);
         double logDeterminant = 0;
         for (int j = 0; j < p; j++) {
-            if (lower.get(j, j) < 1e-8) {
+            if (!(lower.get(j, j) >= 1e-8)) {
                 return null;
             }
             logDeterminant += 2 * Math.log(lower.get(j, j) / scale[j]);
         }
-        return new Symmetric(scale, SimpleMatrix.wrap(unit).invert(), logDeterminant);
+        // Not SimpleMatrix.invert: for small matrices it works by cofactors and gives up where the factor does not
+        LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.chol(p);
+        solver.setA(unit);
+        DMatrixRMaj inverse = new DMatrixRMaj(p, p);
+        solver.invert(inverse);
+        return new Symmetric(scale, SimpleMatrix.wrap(inverse), logDeterminant);
     }
 
     double logDeterminant() {

@@ -158,7 +158,7 @@ class CoverageTest {
         return 1 / (1 + Math.exp(-eta));
     }
 
-    private static int poisson(Random random, double mean) {
+    static int poisson(Random random, double mean) {
         int count = 0;
         for (double t = -Math.log(1 - random.nextDouble()); t < mean; t -= Math.log(1 - random.nextDouble())) {
             count++;
@@ -167,7 +167,7 @@ class CoverageTest {
     }
 
     /** Draws the samples; those for which no interval can be had (null) do not count. */
-    private static void holds(
+    static void holds(
             String family, long seed, double truth, double low, double high, Function<Random, Interval> estimate) {
         Random random = new Random(seed);
         int covered = 0;
@@ -188,7 +188,7 @@ class CoverageTest {
     }
 
     /** Lives with exponential rates of two causes and of censoring. */
-    private record Sample(double[] times, int[] causes) {
+    record Sample(double[] times, int[] causes) {
 
         static Sample drawn(Random random, int n, double rate1, double rate2, double censoring) {
             Sample sample = new Sample(new double[n], new int[n]);
