@@ -33,21 +33,22 @@ public final class Mover {
      * The weighted sum of independent quantities, such as a share standardised over strata: Zou, Huang and Zhang 2009
      * (Comput Stat Data Anal 53:1080), the difference above being the weights 1 and -1.
      *
-     * <pre>Σ cᵢvᵢ - √(Σ (cᵢ(vᵢ - lᵢ))²),  Σ cᵢvᵢ + √(Σ (cᵢ(uᵢ - vᵢ))²);  l, u swap where cᵢ is negative</pre>
+     * <pre>Σ cᵢvᵢ - √(Σ (cᵢ(vᵢ - lᵢ))²),  Σ cᵢvᵢ + √(Σ (cᵢ(uᵢ - vᵢ))²)</pre>
      *
-     * @throws CannotEstimate where there is nothing to sum, the lengths or the levels differ or a limit is not finite
+     * <p>where l and u change places if cᵢ is negative.
+     *
+     * @throws CannotEstimate where there is nothing to sum, the lengths or the levels differ, or a weight or a limit
+     *     is not finite
      */
     public static Interval sum(double[] weights, List<Interval> parts) {
         Require.sameLength("The weighted sum", weights.length, parts.size());
-        if (weights.length == 0) {
-            throw new CannotEstimate("The weighted sum", "there is nothing to sum");
-        }
         double value = 0;
         double below = 0;
         double above = 0;
         for (int i = 0; i < weights.length; i++) {
             Interval part = parts.get(i);
             require(parts.get(0), part);
+            Require.finite("The weighted sum", "weight " + (i + 1), weights[i]);
             value += weights[i] * part.value();
             double down = weights[i] * (part.value() - part.low());
             double up = weights[i] * (part.high() - part.value());
@@ -96,6 +97,8 @@ public final class Mover {
             if (!Double.isFinite(one.low()) || !Double.isFinite(one.high()) || !Double.isFinite(one.value())) {
                 throw new CannotEstimate("The comparison", "a limit is not finite");
             }
+            Require.size("The comparison", "a limit", one.low());
+            Require.size("The comparison", "a limit", one.high());
         }
         if (first.level() != second.level()) {
             throw new CannotEstimate("The comparison", "the two confidence levels differ");

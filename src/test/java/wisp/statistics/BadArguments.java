@@ -3,6 +3,8 @@ package wisp.statistics;
 import java.lang.reflect.Array;
 import java.lang.reflect.Method;
 import java.lang.reflect.Parameter;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -26,7 +28,13 @@ record BadArguments(Random random) {
         Object[] drawn = new Object[function.getParameterCount()];
         Parameter[] parameters = function.getParameters();
         for (int i = 0; i < drawn.length; i++) {
-            drawn[i] = one(parameters[i].getType(), rows, careful);
+            Parameter parameter = parameters[i];
+            drawn[i] = parameter.getType() == List.class
+                    ? listOf(
+                            ((ParameterizedType) parameter.getParameterizedType()).getActualTypeArguments()[0],
+                            rows,
+                            careful)
+                    : one(parameter.getType(), rows, careful);
         }
         return drawn;
     }
@@ -59,10 +67,13 @@ record BadArguments(Random random) {
         if (type.isArray()) {
             return array(type.getComponentType(), rows, careful);
         }
-        if (type == List.class) {
-            return Stream.generate(() -> table(careful)).limit(rows).toList();
-        }
         return built(type, careful);
+    }
+
+    private List<Object> listOf(Type type, int rows, boolean careful) {
+        return Stream.generate(() -> built((Class<?>) type, careful))
+                .limit(rows)
+                .toList();
     }
 
     private Object built(Class<?> type, boolean careful) {

@@ -69,7 +69,7 @@ class BadInputTest {
         assertTrue(refusals > 5000, "only " + refusals + " refusals");
     }
 
-    /** Methods by signature: the virtual machine gives them in any order, and the draws are to be the same each time. */
+    /** By signature: the virtual machine gives them in any order, and the draws are to be the same each time. */
     private static List<Method> inOrder(Class<?> type) {
         return Stream.of(type.getDeclaredMethods())
                 .sorted(Comparator.comparing(Method::toString))

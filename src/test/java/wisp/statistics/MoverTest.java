@@ -53,6 +53,38 @@ class MoverTest {
         }
     }
 
+    /** Zou, Huang and Zhang 2009: the sum of all with weights 1 and -1 is the difference; a scaled one scales. */
+    @Test
+    void theWeightedSumHoldsTheDifferenceAndItsScale() {
+        Interval a = WilsonInterval.of(7, 30, 0.95);
+        Interval b = WilsonInterval.of(19, 44, 0.95);
+        Interval difference = Mover.difference(a, b);
+        Interval sum = Mover.sum(new double[] {3, -3}, List.of(a, b));
+        assertEquals(3 * difference.value(), sum.value(), 1e-12);
+        assertEquals(3 * difference.low(), sum.low(), 1e-12);
+        assertEquals(3 * difference.high(), sum.high(), 1e-12);
+    }
+
+    /** Of symmetric intervals the sum is the normal one: 0.2 · 10 + 0.8 · 5 with halves 2 and 1. */
+    @Test
+    void theWeightedSumOfSymmetricIntervalsAddsTheSquares() {
+        Interval sum = Mover.sum(new double[] {0.2, 0.8}, List.of(interval(10, 8, 12), interval(5, 4, 6)));
+        assertEquals(6, sum.value(), 1e-12);
+        assertEquals(6 - Math.sqrt(0.16 + 0.64), sum.low(), 1e-12);
+        assertEquals(6 + Math.sqrt(0.16 + 0.64), sum.high(), 1e-12);
+    }
+
+    @Test
+    void aWeightThatIsNoNumberIsRefused() {
+        Interval some = WilsonInterval.of(5, 20, 0.95);
+        assertEquals(
+                "The weighted sum cannot be estimated because weight 1, NaN, is not a finite number.",
+                assertThrows(CannotEstimate.class, () -> Mover.sum(new double[] {Double.NaN}, List.of(some)))
+                        .getMessage());
+        assertThrows(CannotEstimate.class, () -> Mover.sum(new double[] {1, 2}, List.of(some)));
+        assertThrows(CannotEstimate.class, () -> Mover.sum(new double[] {}, List.of()));
+    }
+
     @Test
     void nothingOverSomethingReachesFromNought() {
         Interval ratio = Mover.ratio(WilsonInterval.of(0, 20, 0.95), WilsonInterval.of(5, 20, 0.95));

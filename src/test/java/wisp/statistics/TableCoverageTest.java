@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * The exact chance that 95 % intervals of two small groups hold the truth, by adding up every outcome. What a method
  * refuses counts as held, since nothing false is said. Each family has its mean and its smallest coverage over a grid
- * of truths; the exact ones must keep the level everywhere, the others come near it on average and the test says how far
- * they fall.
+ * of truths; the exact ones must keep the level everywhere, the others come near it on average, and the test says how
+ * far they fall.
  */
 class TableCoverageTest {
     private static final int EXPOSED = 12;
