@@ -170,7 +170,7 @@ final class PensSentence {
     private static String named(List<PenShare> pens) {
         String first = pens.stream()
                 .limit(NAMED)
-                .map(pen -> pen.pen() + " (" + counts(pen.share()) + ")")
+                .map(pen -> pen.pen() + " (" + inside(pen.share()) + ")")
                 .collect(Collectors.joining(", "));
         int comma = first.lastIndexOf("), ");
         boolean more = pens.size() > NAMED;
@@ -178,6 +178,11 @@ final class PensSentence {
             return first + " and " + (pens.size() - NAMED) + " more";
         }
         return comma < 0 ? first : first.substring(0, comma + 1) + " and " + first.substring(comma + 3);
+    }
+
+    /** The same inside brackets. */
+    private static String inside(DirtyShare share) {
+        return count(share.dirty()) + " of " + count(share.n()) + ", " + Percent.of(share.share());
     }
 
     private static String counts(DirtyShare share) {

@@ -73,8 +73,8 @@ class PensSentenceTest {
     @Test
     void severalPensAreNamedTheLargestFirst() {
         assertEquals(
-                "More dirty calves than elsewhere, by more than chance, came from far (30 of 50 (60 %)) and near (24 of 40"
-                        + " (60 %)); over all pens it was 60 of 390 (15 %).",
+                "More dirty calves than elsewhere, by more than chance, came from far (30 of 50, 60 %) and near (24 of 40,"
+                        + " 60 %); over all pens it was 60 of 390 (15 %).",
                 first(new PenBook().pen("near", 24, 40).pen("far", 30, 50).pen("rest", 6, 300)));
     }
 
@@ -88,7 +88,7 @@ class PensSentenceTest {
                 .pen("E", 2, 40));
         assertEquals(
                 "No pen can be called the dirtiest, but fewer dirty calves than elsewhere, by more than chance, came from"
-                        + " E (2 of 40 (5 %)); over all pens 122 of 280 (44 %) calves of 2026 were dirty.",
+                        + " E (2 of 40, 5 %); over all pens 122 of 280 (44 %) calves of 2026 were dirty.",
                 sentence);
     }
 
