@@ -43,6 +43,11 @@ final class SeasonLinks {
         return links.to("/season.csv", Map.of("table", table, "by", ""));
     }
 
+    /** The groups of a figure as CSV. */
+    String groups(String figure) {
+        return links.to("/season.csv", Map.of("table", "groups", FIGURE, figure, "by", ""));
+    }
+
     /** A picture of the page as PNG. */
     String png(String picture) {
         return links.to("/season.png", Map.of("picture", picture, "by", ""));

@@ -42,7 +42,7 @@ public record SeasonPage(
         String searched,
         String picture,
         String survival,
-        List<String> hazards,
+        List<Small> hazards,
         String births,
         String rare,
         List<Group> groups,
@@ -56,6 +56,9 @@ public record SeasonPage(
 
     /** Something that stands out, and where it opens. */
     public record Found(String text, String href) {}
+
+    /** One of several small pictures of a kind. */
+    public record Small(String title, String svg) {}
 
     /** Figures under one heading. */
     public record Group(String id, String title, String note, List<SeasonRow> rows) {}
@@ -115,9 +118,11 @@ public record SeasonPage(
     }
 
     /** Small multiples are as narrow on a wide page as on a phone, so one drawing serves both. */
-    static List<String> small(List<Picture> pictures) {
+    static List<Small> small(List<Picture> pictures) {
         SvgPainter painter = new SvgPainter(SvgPainter.NARROW);
-        return pictures.stream().map(painter::paint).toList();
+        return pictures.stream()
+                .map(picture -> new Small(picture.title(), painter.paint(picture)))
+                .toList();
     }
 
     static String rare(SeasonAnswer answer) {
@@ -202,6 +207,11 @@ public record SeasonPage(
     /** Address of a table of this page as CSV. */
     public String csv(String table) {
         return new SeasonLinks(frame.links()).csv(table);
+    }
+
+    /** Address of the groups as CSV. */
+    public String groupsCsv() {
+        return new SeasonLinks(frame.links()).groups(strata.figure());
     }
 
     /** Address of a picture of this page as PNG. */

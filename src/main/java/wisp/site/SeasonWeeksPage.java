@@ -12,7 +12,7 @@ import wisp.question.season.SeasonAnswer;
  * @param rare the illnesses too rare to draw, in words; empty where there is none such
  * @param csv address of the same as CSV
  */
-public record SeasonWeeksPage(Frame frame, List<String> pictures, String rare, String csv) {
+public record SeasonWeeksPage(Frame frame, List<SeasonPage.Small> pictures, String rare, String csv) {
 
     static SeasonWeeksPage of(Asked asked, SeasonAnswer answer) {
         Frame frame = Frame.of(asked, "Births and illness by week", "/season/weeks", Map.of());

@@ -52,8 +52,14 @@ public record Finding(String figure, Stratum by, String group, String text) {
         Measure measure = estimate.indicator().measure();
         return estimate.indicator().title() + " was " + Said.value(estimate) + ", "
                 + Said.side(measure, comparison.difference().value()) + " than in " + comparison.with() + " ("
-                + Said.sides(measure, comparison.difference()) + "): more than chance, " + searched
-                + (searched == 1 ? " figure" : " figures") + " having been compared.";
+                + Said.sides(measure, comparison.difference()) + "): more than chance" + looks(estimate, searched)
+                + ".";
+    }
+
+    /** Mortality was asked for beforehand; what is found among others says among how many. */
+    private static String looks(Estimate estimate, long searched) {
+        boolean alone = estimate.indicator().id().equals(SeasonQuestion.MORTALITY) || searched < 2;
+        return alone ? "" : ", " + searched + " figures having been compared";
     }
 
     private static String missed(Estimate estimate, Target target, String whose) {

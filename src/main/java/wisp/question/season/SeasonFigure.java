@@ -10,7 +10,8 @@ import wisp.indicator.Target;
  * @param standardised the comparison with the same mix of calves, null where there is no last season
  * @param own the farm's own target, null where it set none
  * @param headline whether it is one of the figures that are searched for something that stands out
- * @param adjustedP p-value of the difference after Holm's adjustment over the headline figures; NaN elsewhere
+ * @param adjustedP p-value of the difference after Holm's adjustment over the headline figures; mortality, asked
+ *     for beforehand, has its own; NaN elsewhere
  */
 public record SeasonFigure(
         Estimate estimate, Standardised standardised, Target own, boolean headline, double adjustedP) {

@@ -110,11 +110,23 @@ public final class SeasonQuestion {
                 || indicator.rule() instanceof Rule.AmountByAge;
     }
 
-    private static List<SeasonFigure> adjusted(List<SeasonFigure> all) {
+    /**
+     * Mortality is the one comparison asked for beforehand and stands for itself; the others are looked through, and
+     * Holm's adjustment answers for all of them.
+     */
+    private static List<SeasonFigure> adjusted(List<SeasonFigure> figures) {
+        List<SeasonFigure> all = figures.stream()
+                .map(figure -> mortality(figure) && figure.estimate().comparison() != null
+                        ? figure.adjusted(figure.estimate().comparison().p())
+                        : figure)
+                .toList();
         List<Integer> tested = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             Comparison comparison = all.get(i).estimate().comparison();
-            if (all.get(i).headline() && comparison != null && !Double.isNaN(comparison.p())) {
+            if (all.get(i).headline()
+                    && !mortality(all.get(i))
+                    && comparison != null
+                    && !Double.isNaN(comparison.p())) {
                 tested.add(i);
             }
         }
@@ -129,6 +141,10 @@ public final class SeasonQuestion {
             adjusted.set(tested.get(i), all.get(tested.get(i)).adjusted(holm[i]));
         }
         return adjusted;
+    }
+
+    private static boolean mortality(SeasonFigure figure) {
+        return figure.estimate().indicator().id().equals(MORTALITY);
     }
 
     private static String before(List<SeasonFigure> all) {

@@ -75,7 +75,7 @@ class SeasonSentencesTest {
         assertTrue(book.answer().findings().stream()
                 .anyMatch(finding -> finding.text()
                         .startsWith("Pre-weaning mortality, 24 h to 60 days was 15.0 %, 13.0 percentage points higher"
-                                + " than in S1 (7.8 to 18.7 percentage points): more than chance,")));
+                                + " than in S1 (7.8 to 18.7 percentage points): more than chance.")));
     }
 
     @Test
