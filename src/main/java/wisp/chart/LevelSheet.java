@@ -118,8 +118,21 @@ final class LevelSheet {
     }
 
     private double rowHeight() {
-        double marks = dodge.abreast() == 1 ? FINGER + 4 : FINGER / dodge.step();
+        double marks = onePointOpens() ? Math.max(FINGER + 4, 12 * dodge.abreast() + 8) : FINGER / dodge.step();
         return Math.max(marks, narrow ? FINGER : mostLines() * 16 + 6);
+    }
+
+    /** Where of several dots abreast only one opens a page, the others need no finger's room. */
+    private boolean onePointOpens() {
+        long linked = dodge.beside().stream()
+                .filter(layer ->
+                        layer.marks().stream().anyMatch(mark -> mark.link().isPresent()))
+                .count();
+        boolean bare = dodge.beside().stream()
+                .allMatch(layer -> layer instanceof Points
+                        && layer.marks().stream()
+                                .allMatch(mark -> mark.caption().isEmpty()));
+        return dodge.abreast() == 1 || (linked == 1 && bare);
     }
 
     private void writeNames(Ruler y, double pitch) {

@@ -43,8 +43,7 @@ public final class Figures {
     /** One figure without strata and comparison. */
     public Estimate plain(Indicator indicator, Cohort cohort, Selection selection) {
         int[] rows = selection.rows(cohort, placeOfRecord(indicator));
-        boolean everybody = selection.seasonIn(cohort).equals(Selection.ALL) && !selection.filtered();
-        Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, rows, everybody);
+        Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, rows, everybody(cohort, selection));
         List<Verdict> judged = verdicts.of(indicator, cohort, rows);
         return Estimator.estimate(indicator, "", selection.seasonIn(cohort), judged, marks);
     }
@@ -52,6 +51,25 @@ public final class Figures {
     /** The same figure among some of its calves only; marked events are not counted again. */
     public static Estimate among(Estimate whole, String name, List<Verdict> some) {
         return Estimator.estimate(whole.indicator(), name, whole.season(), some, Map.of());
+    }
+
+    /**
+     * The marked events that a figure leaves out; as many of each kind as its count says.
+     *
+     * @param stratum only of this stratum, empty for the whole
+     */
+    public static List<MarkedEvent> marked(Indicator indicator, Cohort cohort, Selection selection, String stratum) {
+        boolean place = placeOfRecord(indicator);
+        int[] rows = selection.rows(cohort, place);
+        if (stratum.isEmpty()) {
+            return MarkedEvents.list(indicator, cohort, rows, everybody(cohort, selection));
+        }
+        int[] part = selection.by().divide(cohort, rows, place).getOrDefault(stratum, new int[0]);
+        return MarkedEvents.list(indicator, cohort, part, false);
+    }
+
+    private static boolean everybody(Cohort cohort, Selection selection) {
+        return selection.seasonIn(cohort).equals(Selection.ALL) && !selection.filtered();
     }
 
     private List<Estimate> strata(Indicator indicator, Cohort cohort, Selection selection, Estimate whole) {

@@ -1,6 +1,8 @@
 package wisp.indicator;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -13,7 +15,7 @@ import wisp.history.Life;
 import wisp.history.LifeEvent;
 import wisp.history.Mark;
 
-/** Counts the marked events of the kinds that a figure would otherwise have used. */
+/** The marked events of the kinds that a figure would otherwise have used. */
 final class MarkedEvents {
     private static final Set<EventType> ALWAYS = EnumSet.of(EventType.BIRTH, EventType.DIED, EventType.LEFT);
 
@@ -22,21 +24,29 @@ final class MarkedEvents {
     /** @param everybody true to count also the events of animals without a birth, which belong to no season */
     static Map<String, Integer> of(Indicator indicator, Cohort cohort, int[] rows, boolean everybody) {
         Map<String, Integer> counts = new TreeMap<>();
+        list(indicator, cohort, rows, everybody)
+                .forEach(marked -> counts.merge(marked.mark().kind().word(), 1, Integer::sum));
+        return counts;
+    }
+
+    /** The events themselves, with the animals that they are of. */
+    static List<MarkedEvent> list(Indicator indicator, Cohort cohort, int[] rows, boolean everybody) {
+        List<MarkedEvent> list = new ArrayList<>();
         for (int row : rows) {
-            count(indicator.rule(), cohort.lives().get(row), counts);
+            add(indicator.rule(), cohort.lives().get(row), list);
         }
         if (everybody) {
             cohort.lives().stream()
                     .filter(life -> life.born() == null)
-                    .forEach(life -> count(indicator.rule(), life, counts));
+                    .forEach(life -> add(indicator.rule(), life, list));
         }
-        return counts;
+        return list;
     }
 
-    private static void count(Rule rule, Life life, Map<String, Integer> counts) {
+    private static void add(Rule rule, Life life, List<MarkedEvent> list) {
         for (Mark mark : life.marks()) {
             if (ALWAYS.contains(mark.event().type()) || uses(rule, mark.event())) {
-                counts.merge(mark.kind().word(), 1, Integer::sum);
+                list.add(new MarkedEvent(life, mark));
             }
         }
     }

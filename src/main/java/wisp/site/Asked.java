@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import wisp.cohort.Cohort;
 import wisp.event.Fault;
 import wisp.indicator.Selection;
@@ -34,9 +35,12 @@ record Asked(Selection selection, Cohort cohort, Map<String, String> parameters)
             if (SelectionReader.NAMES.contains(name)) {
                 parameters.put(name, ctx.queryParam(name));
             } else if (!others.contains(name)) {
-                String known = String.join(
-                        ", ", SelectionReader.NAMES.stream().sorted().toList());
-                faults.add(new Fault(name, "There is no such parameter.", "Those that there are: " + known + "."));
+                Set<String> known = new TreeSet<>(SelectionReader.NAMES);
+                known.addAll(others);
+                faults.add(unknown(name, known));
+            }
+            if (ctx.queryParams(name).size() > 1) {
+                faults.add(new Fault(name, "It is given more than once.", "Give it once."));
             }
         }
         Cohort now = records.cohort();
@@ -48,6 +52,12 @@ record Asked(Selection selection, Cohort cohort, Map<String, String> parameters)
         Selection selection = read.selection();
         parameters.values().removeIf(String::isBlank);
         return new Asked(selection, records.cohort(selection.asOf()), parameters);
+    }
+
+    /** The fault of a parameter that an address does not take. */
+    static Fault unknown(String name, Set<String> known) {
+        String all = String.join(", ", new TreeSet<>(known));
+        return new Fault(name, "There is no such parameter.", "Those that there are: " + all + ".");
     }
 
     /** The season that is meant. */

@@ -80,7 +80,8 @@ public record CalfPage(
     static CalfPage of(Asked asked, Records records, int row) {
         Life life = asked.cohort().lives().get(row);
         ZoneId zone = life.farm().zone();
-        Frame frame = Frame.of(asked, "Calf " + life.key(), "/calves/" + life.key(), Map.of());
+        Frame frame = Frame.of(asked, "Calf " + life.key(), Links.calfPath(life.key()), Map.of())
+                .ofOne();
         boolean born = life.born() != null;
         Links links = born ? ofItsSeason(asked, life) : frame.links();
         CalfFigures figures = born

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Set;
 import wisp.cohort.Cohort;
 import wisp.history.Life;
+import wisp.indicator.MarkedEvent;
 import wisp.indicator.Verdict;
 import wisp.records.Records;
 
@@ -36,9 +37,10 @@ final class CalvesApi {
             CalvesBehind behind = CalvesBehind.of(ctx, records, asked);
             json.put("figure", behind.estimate().indicator().id());
             json.put("part", behind.part().word());
-            json.put("count", behind.verdicts().size());
+            json.put("count", behind.count());
             ArrayNode calves = json.putArray("calves");
             behind.verdicts().forEach(verdict -> calves.add(behind(asked.cohort(), verdict)));
+            behind.marked().forEach(marked -> calves.add(behind(marked)));
         }
         ctx.json(json);
     }
@@ -52,6 +54,19 @@ final class CalvesApi {
             throw Problem.notFound("No animal has the key " + key + ".");
         }
         ctx.json(CalfJson.whole(asked.cohort().lives().get(row)));
+    }
+
+    private static ObjectNode behind(MarkedEvent marked) {
+        ObjectNode json = CalfJson.brief(marked.life());
+        json.put("part", "excluded");
+        json.put("reason", marked.mark().kind().word());
+        json.put("pending", false);
+        json.put("count", 0);
+        json.put("days", 0.0);
+        json.set(
+                "because",
+                CalfJson.event(marked.mark().event(), marked.life().farm().zone()));
+        return json;
     }
 
     private static ObjectNode behind(Cohort cohort, Verdict verdict) {

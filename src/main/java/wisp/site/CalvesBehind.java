@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import wisp.event.Fault;
 import wisp.indicator.Estimate;
+import wisp.indicator.Figures;
+import wisp.indicator.MarkedEvent;
 import wisp.indicator.Stratum;
 import wisp.indicator.Verdict;
 import wisp.records.Records;
@@ -17,9 +19,11 @@ import wisp.records.Records;
  *
  * @param estimate the figure, of the stratum asked for
  * @param part which of its counts
- * @param verdicts one a calf or episode; as many as the count says
+ * @param verdicts one a calf or episode
+ * @param marked marked events that the figure leaves out; with the verdicts as many as the count says
+ * @param asked whether the address names a count at all
  */
-record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts) {
+record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts, List<MarkedEvent> marked, boolean asked) {
     /** The parameters that name a count, beside the filters. */
     static final Set<String> PARAMETERS = Set.of("figure", "part", "reason", "stratum");
 
@@ -62,7 +66,29 @@ record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts) {
                 .filter(part::holds)
                 .filter(verdict -> reason == null || reason.isBlank() || reason.equals(verdict.reason()))
                 .toList();
-        return new CalvesBehind(estimate, part, verdicts);
+        List<MarkedEvent> marked = part != Part.EXCLUDED
+                ? List.of()
+                : Figures.marked(estimate.indicator(), asked.cohort(), asked.selection(), estimate.name()).stream()
+                        .filter(one -> reason == null
+                                || reason.isBlank()
+                                || reason.equals(one.mark().kind().word()))
+                        .toList();
+        if (reason != null && !reason.isBlank() && verdicts.isEmpty() && marked.isEmpty()) {
+            throw wrong(
+                    "reason",
+                    "Nobody is " + part.word() + " for the reason " + reason + ".",
+                    estimate.excluded().isEmpty()
+                            ? "Leave it out: this figure leaves nobody out."
+                            : "Write one of: "
+                                    + String.join(", ", estimate.excluded().keySet()) + ".");
+        }
+        boolean named = PARAMETERS.stream().anyMatch(name -> ctx.queryParam(name) != null);
+        return new CalvesBehind(estimate, part, verdicts, marked, named);
+    }
+
+    /** How many rows the list has. */
+    int count() {
+        return verdicts.size() + marked.size();
     }
 
     private static Part part(String word) {

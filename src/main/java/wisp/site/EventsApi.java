@@ -10,6 +10,7 @@ import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import wisp.event.EventReader;
 import wisp.event.EventReader.Reading;
 import wisp.event.Fault;
@@ -21,6 +22,10 @@ import wisp.records.Records;
 final class EventsApi {
     private static final int LIMIT = 1_000;
     private static final int LIMIT_MOST = 10_000;
+    private static final long SEQUENCE_MOST = 999_999_999_999_999_999L;
+    private static final Set<String> LINES = Set.of("application/x-ndjson", "application/ndjson", "application/jsonl");
+    private static final Set<String> DOCUMENTS =
+            Set.of("application/cloudevents-batch+json", "application/cloudevents+json", "application/json");
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .build();
@@ -35,7 +40,8 @@ final class EventsApi {
 
     /** {@code POST /api/v1/events}. */
     void take(Context ctx) {
-        boolean partial = "true".equals(ctx.queryParam("partial"));
+        known(ctx, Set.of("partial"));
+        boolean partial = partial(ctx);
         List<Reading> readings = readings(ctx);
         Intake intake = records.take(readings, partial);
         live.wake();
@@ -54,7 +60,8 @@ final class EventsApi {
 
     /** {@code GET /api/v1/events?after=N&limit=M}: one event a line, with its sequence and hash. */
     void give(Context ctx) {
-        long after = number(ctx, "after", 0, 0, Long.MAX_VALUE);
+        known(ctx, Set.of("after", "limit"));
+        long after = number(ctx, "after", 0, 0, SEQUENCE_MOST);
         int limit = (int) number(ctx, "limit", LIMIT, 1, LIMIT_MOST);
         StringBuilder lines = new StringBuilder();
         for (StoredEvent stored : records.log().read(after, limit)) {
@@ -76,16 +83,16 @@ final class EventsApi {
     }
 
     private List<Reading> readings(Context ctx) {
-        String type = ctx.contentType() == null ? "" : ctx.contentType().toLowerCase(Locale.ROOT);
+        String type = mediaType(ctx);
         String body = ctx.body();
         EventReader reader = records.reader();
-        if (type.contains("ndjson") || type.contains("jsonl")) {
+        if (LINES.contains(type)) {
             return body.lines()
                     .filter(line -> !line.isBlank())
                     .map(reader::read)
                     .toList();
         }
-        if (!type.contains("json")) {
+        if (!DOCUMENTS.contains(type)) {
             throw new Problem(
                     415,
                     "Events come as JSON",
@@ -106,6 +113,34 @@ final class EventsApi {
         }
         readings.add(reader.read(body));
         return readings;
+    }
+
+    /** The type without its parameters: a browser may send text/plain from any page, whatever stands behind it. */
+    private static String mediaType(Context ctx) {
+        String type = ctx.contentType() == null ? "" : ctx.contentType();
+        return type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
+    }
+
+    private static boolean partial(Context ctx) {
+        String text = ctx.queryParam("partial");
+        if (text == null || text.isBlank() || text.equals("false")) {
+            return false;
+        }
+        if (text.equals("true")) {
+            return true;
+        }
+        throw Problem.parameters(
+                List.of(new Fault("partial", "\"" + text + "\" is neither true nor false.", "Write true or false.")));
+    }
+
+    private static void known(Context ctx, Set<String> names) {
+        List<Fault> faults = ctx.queryParamMap().keySet().stream()
+                .filter(name -> !names.contains(name))
+                .map(name -> Asked.unknown(name, names))
+                .toList();
+        if (!faults.isEmpty()) {
+            throw Problem.parameters(faults);
+        }
     }
 
     private static ObjectNode json(Intake intake) {

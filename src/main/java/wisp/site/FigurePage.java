@@ -9,12 +9,16 @@ import java.util.Map;
 import wisp.chart.Picture;
 import wisp.chart.SvgPainter;
 import wisp.history.Life;
+import wisp.history.LifeEvent;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.indicator.IndicatorSentence;
+import wisp.indicator.MarkedEvent;
+import wisp.indicator.Measure;
 import wisp.indicator.Stratum;
 import wisp.indicator.Verdict;
 import wisp.records.Records;
+import wisp.site.CalvesBehind.Part;
 
 /**
  * One figure opened: its value, its rule and source, its strata, who was left out, and the calves behind each count.
@@ -22,7 +26,9 @@ import wisp.records.Records;
  * @param row the figure itself
  * @param by what it is divided by, empty where by nothing
  * @param picture SVG of the strata, empty where it is not divided
- * @param listTitle what the list of calves shows
+ * @param limits the limits of law that it used
+ * @param counts every count of it that has a list
+ * @param listTitle what the list of calves shows, empty where no count was asked for
  * @param calves the calves, or episodes, of the count asked for
  */
 public record FigurePage(
@@ -40,9 +46,14 @@ public record FigurePage(
         List<FigureRow> strata,
         String picture,
         String pictureHref,
+        List<LimitUsed> limits,
+        List<Count> counts,
         String listTitle,
         List<Listed> calves,
         String caution) {
+
+    /** One of the figure's counts. */
+    public record Count(String what, int count, String href, boolean shown) {}
 
     /** One calf, or one of its episodes, in the list. */
     public record Listed(
@@ -53,11 +64,9 @@ public record FigurePage(
         CalvesBehind behind = CalvesBehind.of(ctx, records, asked, id);
         Estimate whole = records.figures().of(FiguresApi.indicator(records, id), asked.cohort(), asked.selection());
         Map<String, String> kept = new LinkedHashMap<>();
-        CalvesBehind.PARAMETERS.forEach(name -> {
-            if (ctx.queryParam(name) != null && name.equals("part")) {
-                kept.put(name, ctx.queryParam(name));
-            }
-        });
+        if (ctx.queryParam("part") != null) {
+            kept.put("part", ctx.queryParam("part"));
+        }
         Indicator indicator = whole.indicator();
         Frame frame = Frame.of(asked, indicator.title(), "/figures/" + id, kept);
         Stratum by = asked.selection().by();
@@ -79,45 +88,96 @@ public record FigurePage(
                         .toList(),
                 picture == null ? "" : SvgPainter.figure(picture),
                 frame.to("/figures/" + id + ".png"),
-                title(behind, by),
-                calves(asked, behind, frame.links()),
+                LimitUsed.of(indicator, records.definitions(), asked.cohort(), asked.selection()),
+                counts(behind, frame.links()),
+                behind.asked() ? title(behind, ctx.queryParam("reason"), by) : "",
+                behind.asked() ? calves(asked, behind, frame.links()) : List.of(),
                 Cautions.of(indicator));
     }
 
-    private static String title(CalvesBehind behind, Stratum by) {
+    private static List<Count> counts(CalvesBehind behind, Links links) {
+        Estimate estimate = behind.estimate();
+        List<Count> counts = new ArrayList<>();
+        for (Part part : List.of(Part.NUMERATOR, Part.DENOMINATOR, Part.PENDING, Part.EXCLUDED, Part.ALL)) {
+            int count = (int) estimate.verdicts().stream().filter(part::holds).count();
+            if (part == Part.EXCLUDED) {
+                count = estimate.excluded().values().stream()
+                        .mapToInt(Integer::intValue)
+                        .sum();
+            }
+            boolean shown = behind.asked() && behind.part() == part;
+            counts.add(new Count(what(part, estimate), count, links.calves(estimate, part), shown));
+        }
+        return counts;
+    }
+
+    private static String what(Part part, Estimate estimate) {
+        boolean limit = estimate.indicator().measure() == Measure.INSIDE_LIMIT;
+        return switch (part) {
+            case NUMERATOR -> limit ? "done inside the limit" : "counted";
+            case DENOMINATOR -> "in the denominator";
+            case PENDING -> "still pending";
+            case EXCLUDED -> "left out";
+            case ALL -> "everyone";
+            case OUTSIDE -> "not in the population";
+        };
+    }
+
+    private static String title(CalvesBehind behind, String reason, Stratum by) {
         String stratum = behind.estimate().name();
         String of = stratum.isEmpty() || by == null ? "" : " (" + by.title() + ": " + stratum + ")";
-        return switch (behind.part()) {
-            case ALL -> "Everyone behind this figure" + of;
-            case NUMERATOR -> "Counted as cases or done" + of;
-            case DENOMINATOR -> "In the denominator" + of;
-            case PENDING -> "Still pending" + of;
-            case EXCLUDED -> "Left out" + of;
-            case OUTSIDE -> "Not in the population" + of;
-        };
+        String why = reason == null || reason.isBlank() ? "" : ": " + reason.replace('-', ' ');
+        String what = what(behind.part(), behind.estimate());
+        return Character.toUpperCase(what.charAt(0)) + what.substring(1) + why + of;
     }
 
     private static List<Listed> calves(Asked asked, CalvesBehind behind, Links links) {
         List<Listed> listed = new ArrayList<>();
+        boolean rate = Shown.rate(behind.estimate());
         for (Verdict verdict : behind.verdicts()) {
             Life life = asked.cohort().lives().get(verdict.row());
             ZoneId zone = life.farm().zone();
-            String outcome = verdict.because() == null
-                    ? ""
-                    : EventWords.of(verdict.because()) + ", "
-                            + Shown.moment(
-                                    verdict.because().time(), verdict.because().timeKnown(), zone) + ", age "
-                            + Shown.age(life.ageAt(verdict.because().time()));
             listed.add(new Listed(
                     life.key(),
                     links.calf(life.key()),
                     Shown.moment(life.born().time(), life.birthTimeKnown(), zone),
                     life.birth().pen() == null ? "not recorded" : life.birth().pen(),
-                    part(verdict),
+                    part(verdict, rate),
                     verdict.reason().replace('-', ' '),
-                    outcome));
+                    outcome(life, verdict.because())));
         }
+        behind.marked().forEach(marked -> listed.add(marked(marked, links)));
         return listed;
+    }
+
+    private static Listed marked(MarkedEvent marked, Links links) {
+        Life life = marked.life();
+        boolean born = life.born() != null;
+        ZoneId zone = life.farm().zone();
+        LifeEvent event = marked.mark().event();
+        return new Listed(
+                life.key(),
+                links.calf(life.key()),
+                born ? Shown.moment(life.born().time(), life.birthTimeKnown(), zone) : "not recorded",
+                born && life.birth().pen() != null ? life.birth().pen() : "not recorded",
+                "event left out",
+                (marked.mark().kind().problem() + " " + marked.mark().detail()).strip(),
+                EventWords.of(event) + ", " + Shown.moment(event.time(), event.timeKnown(), zone));
+    }
+
+    private static String outcome(Life life, LifeEvent because) {
+        if (because == null) {
+            return "";
+        }
+        return EventWords.of(because) + ", "
+                + Shown.moment(because.time(), because.timeKnown(), life.farm().zone()) + ", age "
+                + Shown.age(life.ageAt(because.time()));
+    }
+
+    private static String part(Verdict verdict, boolean rate) {
+        return rate && verdict.atRisk()
+                ? part(verdict) + ", " + Shown.decimals(verdict.days(), 1) + " days at risk"
+                : part(verdict);
     }
 
     private static String part(Verdict verdict) {

@@ -28,7 +28,7 @@ public record FigureRow(
     /**
      * Calves left out for one reason.
      *
-     * @param href where they are listed, empty for marked events, which are listed on the records page
+     * @param href where they are listed
      */
     public record LeftOut(String reason, int count, String href) {}
 
@@ -44,7 +44,7 @@ public record FigureRow(
                 links.figure(estimate),
                 Shown.value(estimate),
                 Shown.interval(estimate),
-                Integer.toString(estimate.numerator()),
+                Shown.count(estimate.numerator()),
                 links.calves(estimate, CalvesBehind.Part.NUMERATOR),
                 Shown.denominator(estimate),
                 links.calves(estimate, CalvesBehind.Part.DENOMINATOR),
@@ -59,10 +59,7 @@ public record FigureRow(
     }
 
     private static LeftOut leftOut(Estimate estimate, Links links, String reason, int count) {
-        boolean calves = estimate.verdicts().stream()
-                .anyMatch(verdict -> verdict.reason().equals(reason));
-        return new LeftOut(
-                reason.replace('-', ' '), count, calves ? links.excluded(estimate, reason) : links.to("/records"));
+        return new LeftOut(reason.replace('-', ' '), count, links.excluded(estimate, reason));
     }
 
     /** How many calves or events are left out. */

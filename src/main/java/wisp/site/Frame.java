@@ -24,9 +24,10 @@ import wisp.indicator.Stratum;
  * @param pens the calving pens that there are
  * @param breeds the breeds that there are
  * @param followedTo the day on which follow-up ends, in words
- * @param farm the farm's name, and what is taken for granted where it was never described
+ * @param farm the farm's name, empty where it was never described
  * @param sequence the newest event that is taken into account
  * @param kept parameters beside the filters that the form must send along
+ * @param herd whether the page is about many calves, so that they can be narrowed and divided
  */
 public record Frame(
         String title,
@@ -40,15 +41,13 @@ public record Frame(
         String followedTo,
         String farm,
         long sequence,
-        Map<String, String> kept) {
+        Map<String, String> kept,
+        boolean herd) {
 
     static Frame of(Asked asked, String title, String path, Map<String, String> kept) {
         Cohort cohort = asked.cohort();
         boolean described = cohort.farm().latest().described();
         String name = cohort.farm().latest().name();
-        String farm = described
-                ? name
-                : "This farm is not described yet: clocks of London and the limits of England are taken for granted.";
         return new Frame(
                 title,
                 path,
@@ -59,9 +58,30 @@ public record Frame(
                 words(cohort.table().stringColumn("pen")),
                 words(cohort.table().stringColumn("breed")),
                 followedTo(asked, cohort),
-                farm,
+                described ? name : "",
                 cohort.sequence(),
-                kept);
+                kept,
+                true);
+    }
+
+    /** The same round one calf: only the day of knowledge can be chosen, the other filters go along. */
+    Frame ofOne() {
+        Map<String, String> along = new LinkedHashMap<>(parameters);
+        along.remove("as-of");
+        return new Frame(
+                title,
+                path,
+                links,
+                parameters,
+                season,
+                seasons,
+                pens,
+                breeds,
+                followedTo,
+                farm,
+                sequence,
+                along,
+                false);
     }
 
     /** A past day ends at the midnight that begins the next; the day itself is what is meant. */

@@ -36,7 +36,8 @@ final class Links {
 
     /** The page of a figure. */
     String figure(Estimate estimate) {
-        return to("/figures/" + estimate.indicator().id(), stratum(estimate, Map.of()));
+        Map<String, String> all = estimate.name().isEmpty() ? Map.of() : Map.of("part", CalvesBehind.Part.ALL.word());
+        return to("/figures/" + estimate.indicator().id(), stratum(estimate, all));
     }
 
     /** The calves behind one of a figure's counts. */
@@ -52,7 +53,12 @@ final class Links {
 
     /** One calf's page. */
     String calf(String key) {
-        return to("/calves/" + encode(key).replace("+", "%20"));
+        return to(calfPath(key));
+    }
+
+    /** The same without parameters. */
+    static String calfPath(String key) {
+        return "/calves/" + encode(key).replace("+", "%20");
     }
 
     private static Map<String, String> stratum(Estimate estimate, Map<String, String> changes) {

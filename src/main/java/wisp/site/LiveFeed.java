@@ -1,8 +1,7 @@
 package wisp.site;
 
 import io.javalin.http.sse.SseClient;
-import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -11,16 +10,19 @@ import wisp.log.StoredEvent;
 import wisp.records.Records;
 
 /**
- * Server-sent events: each client gets every event after the one that it names, in order, each once. The event's number
- * is its sequence, so that a client that reconnects with Last-Event-ID misses nothing.
+ * Server-sent events: each client gets every event after the one that it names, in order, each once. The event's number is
+ * its sequence, so that a client that reconnects with Last-Event-ID misses nothing. Each client has a thread of its own,
+ * so that a slow one holds up nobody else.
  */
 final class LiveFeed {
+    private static final int CLIENTS_MOST = 64;
     private static final long LOOK_EVERY_MS = 500;
+    private static final int QUIET_LOOKS_MOST = 30;
     private static final int PAGE = 500;
     private static final Logger LOGGER = LoggerFactory.getLogger(LiveFeed.class);
 
     private final Records records;
-    private final Map<SseClient, Long> sentUpTo = new ConcurrentHashMap<>();
+    private final Set<SseClient> clients = ConcurrentHashMap.newKeySet();
     private final Object bell = new Object();
     private volatile boolean stopped;
 
@@ -28,20 +30,13 @@ final class LiveFeed {
         this.records = records;
     }
 
-    /** Begins to look for new events, also those that another process records. */
-    void start() {
-        Thread thread = new Thread(this::run, "live-events");
-        thread.setDaemon(true);
-        thread.start();
-    }
-
     void stop() {
         stopped = true;
         wake();
-        sentUpTo.keySet().forEach(SseClient::close);
+        clients.forEach(SseClient::close);
     }
 
-    /** Looks at once. */
+    /** Looks for new events at once; otherwise they are looked for twice a second, also those of other processes. */
     void wake() {
         synchronized (bell) {
             bell.notifyAll();
@@ -50,50 +45,70 @@ final class LiveFeed {
 
     /** {@code GET /api/v1/events/live}. */
     void join(SseClient client) {
+        if (clients.size() >= CLIENTS_MOST) {
+            client.sendComment("full: " + CLIENTS_MOST + " clients follow already");
+            return;
+        }
         client.keepAlive();
-        client.onClose(() -> sentUpTo.remove(client));
+        clients.add(client);
+        client.onClose(() -> clients.remove(client));
         String last = client.ctx().header("Last-Event-ID");
         String after = last == null ? client.ctx().queryParam("after") : last;
         boolean named = after != null && after.matches("\\d{1,18}");
+        long from = named ? Long.parseLong(after) : records.log().last();
         client.sendComment("joined");
-        sentUpTo.put(client, named ? Long.parseLong(after) : records.log().last());
-        wake();
+        Thread thread = new Thread(() -> follow(client, from), "live-events");
+        thread.setDaemon(true);
+        thread.start();
     }
 
-    private void run() {
-        while (!stopped) {
+    private void follow(SseClient client, long from) {
+        long last = from;
+        int quiet = 0;
+        while (!stopped && !client.terminated()) {
+            long before = last;
+            long sent = last;
             try {
-                sentUpTo.forEach(this::send);
+                sent = send(client, last);
             } catch (LogFailure unreadable) {
                 LOGGER.warn("Live events wait: {}", unreadable.getMessage());
             }
-            synchronized (bell) {
-                try {
-                    bell.wait(LOOK_EVERY_MS);
-                } catch (InterruptedException ended) {
-                    return;
-                }
+            quiet = sent == last ? quiet + 1 : 0;
+            last = sent;
+            if (quiet == QUIET_LOOKS_MOST) {
+                client.sendComment("still here");
+                quiet = 0;
+            }
+            boolean more = last - before == PAGE;
+            if (!more && !pause()) {
+                return;
+            }
+        }
+        clients.remove(client);
+    }
+
+    private boolean pause() {
+        synchronized (bell) {
+            try {
+                bell.wait(LOOK_EVERY_MS);
+                return true;
+            } catch (InterruptedException ended) {
+                return false;
             }
         }
     }
 
-    private void send(SseClient client, long after) {
+    /** Sends a page of events at most and says up to which. */
+    private long send(SseClient client, long after) {
         long last = after;
-        List<StoredEvent> page;
-        do {
-            page = records.log().read(last, PAGE);
-            for (StoredEvent stored : page) {
-                if (client.terminated()) {
-                    sentUpTo.remove(client);
-                    return;
-                }
-                client.sendEvent(
-                        stored.event().type().wireName(), EventsApi.line(stored), Long.toString(stored.sequence()));
-                last = stored.sequence();
+        for (StoredEvent stored : records.log().read(after, PAGE)) {
+            if (client.terminated()) {
+                return last;
             }
-        } while (page.size() == PAGE);
-        if (last != after) {
-            sentUpTo.replace(client, after, last);
+            client.sendEvent(
+                    stored.event().type().wireName(), EventsApi.line(stored), Long.toString(stored.sequence()));
+            last = stored.sequence();
         }
+        return last;
     }
 }

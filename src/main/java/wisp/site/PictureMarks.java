@@ -11,7 +11,7 @@ final class PictureMarks {
     static Mark across(Estimate estimate, String label, int row) {
         return Mark.at(estimate.interval().value(), row, label)
                 .between(estimate.interval().low(), estimate.interval().high())
-                .saying(estimate.numerator() + " of " + Shown.denominator(estimate) + ", " + Shown.value(estimate)
-                        + " (" + Shown.interval(estimate) + ")");
+                .saying(Shown.count(estimate.numerator()) + " of " + Shown.denominator(estimate) + ", "
+                        + Shown.value(estimate) + " (" + Shown.interval(estimate) + ")");
     }
 }

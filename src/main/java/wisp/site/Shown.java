@@ -36,7 +36,7 @@ final class Shown {
 
     /** What stands in the denominator, such as {@code 232} or {@code 9,812 days}. */
     static String denominator(Estimate estimate) {
-        String whole = String.format(Locale.ENGLISH, "%,d", Math.round(estimate.denominator()));
+        String whole = count(Math.round(estimate.denominator()));
         return rate(estimate) ? whole + " days" : whole;
     }
 
@@ -99,7 +99,8 @@ final class Shown {
         if (rate(estimate)) {
             return decimals(value, value < 10 ? 2 : 1);
         }
-        return decimals(100 * value, estimate.denominator() < 100 ? 0 : 1);
+        double n = estimate.denominator();
+        return decimals(100 * value, n < 100 ? 0 : n < 10_000 ? 1 : 2);
     }
 
     static String decimals(double value, int places) {

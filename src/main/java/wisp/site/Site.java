@@ -17,11 +17,13 @@ public final class Site implements AutoCloseable {
     private static final Logger LOGGER = LoggerFactory.getLogger(Site.class);
 
     private final Records records;
+    private final OwnHosts hosts;
     private final LiveFeed live;
     private final Javalin app;
 
-    private Site(Records records) {
+    private Site(Records records, String host) {
         this.records = records;
+        this.hosts = new OwnHosts(host);
         this.live = new LiveFeed(records);
         this.app = Javalin.create(this::configure);
     }
@@ -32,9 +34,8 @@ public final class Site implements AutoCloseable {
      * @param port 0 takes any free port
      */
     public static Site start(Records records, String host, int port) {
-        Site site = new Site(records);
+        Site site = new Site(records, host);
         site.app.start(host, port);
-        site.live.start();
         return site;
     }
 
@@ -52,6 +53,7 @@ public final class Site implements AutoCloseable {
     private void configure(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
         config.http.maxRequestSize = LARGEST_BODY;
+        config.http.prefer405over404 = true;
         config.jsonMapper(new JacksonText());
         config.staticFiles.add(files -> {
             files.hostedPath = "/static";
@@ -59,10 +61,17 @@ public final class Site implements AutoCloseable {
             files.location = Location.CLASSPATH;
             files.headers.put("Cache-Control", "max-age=3600");
         });
+        config.routes.before(hosts::check);
+        config.routes.before(Site::guard);
         api(config);
         new Pages(records).addTo(config);
         new PensPages(records).addTo(config);
         errors(config);
+    }
+
+    private static void guard(Context ctx) {
+        ctx.header("X-Content-Type-Options", "nosniff");
+        ctx.header("Referrer-Policy", "no-referrer");
     }
 
     private void api(JavalinConfig config) {
