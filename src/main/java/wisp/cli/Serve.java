@@ -2,6 +2,8 @@ package wisp.cli;
 
 import io.javalin.util.JavalinBindException;
 import java.net.InetAddress;
+import java.net.NetworkInterface;
+import java.net.SocketException;
 import java.net.UnknownHostException;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
@@ -9,6 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import wisp.records.Records;
 import wisp.site.Site;
@@ -37,6 +40,11 @@ final class Serve implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (port < 0 || port > 65_535) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--port " + port + " is not a port: choose one from 0 (any that is free) to 65535.");
+        }
         Records records = data.open();
         try {
             String held = demo && records.log().last() == 0 ? DemoSeasons.load(records) : held(records);
@@ -69,6 +77,11 @@ final class Serve implements Callable<Integer> {
         try {
             return Site.start(records, bind, port);
         } catch (JavalinBindException taken) {
+            if (!ours()) {
+                throw new Refusals(
+                        bind + " is not an address of this machine: say --bind 127.0.0.1 for this machine alone,"
+                                + " or one of its own addresses.");
+            }
             throw new Refusals("Port " + port + " on " + bind
                     + " cannot be used, most likely because another program has it: choose another with --port.");
         }
@@ -76,6 +89,17 @@ final class Serve implements Callable<Integer> {
 
     private String held(Records records) {
         return records.log().last() + " events from " + data.where();
+    }
+
+    private boolean ours() {
+        try {
+            InetAddress address = InetAddress.getByName(bind);
+            return address.isAnyLocalAddress()
+                    || address.isLoopbackAddress()
+                    || NetworkInterface.getByInetAddress(address) != null;
+        } catch (UnknownHostException | SocketException unknown) {
+            return false;
+        }
     }
 
     private boolean local() {

@@ -7,6 +7,9 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.http.Context;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -84,20 +87,29 @@ final class EventsApi {
 
     private List<Reading> readings(Context ctx) {
         String type = mediaType(ctx);
-        String body = ctx.body();
         EventReader reader = records.reader();
-        if (LINES.contains(type)) {
-            return body.lines()
-                    .filter(line -> !line.isBlank())
-                    .map(reader::read)
-                    .toList();
-        }
-        if (!DOCUMENTS.contains(type)) {
+        if (!LINES.contains(type) && !DOCUMENTS.contains(type)) {
             throw new Problem(
                     415,
                     "Events come as JSON",
                     "Send application/cloudevents-batch+json, application/cloudevents+json or application/x-ndjson.",
                     List.of());
+        }
+        String body;
+        try {
+            // JSON is exchanged in UTF-8 alone (RFC 8259, section 8.1); anything else would be recorded garbled
+            body = StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(ctx.bodyAsBytes()))
+                    .toString();
+        } catch (CharacterCodingException garbled) {
+            return List.of(new Reading(null, List.of(new Fault("", "It is not UTF-8.", "Send UTF-8."))));
+        }
+        if (LINES.contains(type)) {
+            return body.lines()
+                    .filter(line -> !line.isBlank())
+                    .map(reader::read)
+                    .toList();
         }
         List<Reading> readings = new ArrayList<>();
         try {
@@ -117,7 +129,7 @@ final class EventsApi {
 
     /** The type without its parameters: a browser may send text/plain from any page, whatever stands behind it. */
     private static String mediaType(Context ctx) {
-        String type = ctx.contentType() == null ? "" : ctx.contentType();
+        String type = ctx.header("Content-Type") == null ? "" : ctx.header("Content-Type");
         return type.split(";", 2)[0].strip().toLowerCase(Locale.ROOT);
     }
 

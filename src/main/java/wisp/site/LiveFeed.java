@@ -1,6 +1,8 @@
 package wisp.site;
 
+import io.javalin.http.Context;
 import io.javalin.http.sse.SseClient;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.slf4j.Logger;
@@ -10,9 +12,9 @@ import wisp.log.StoredEvent;
 import wisp.records.Records;
 
 /**
- * Server-sent events: each client gets every event after the one that it names, in order, each once. The event's number is
- * its sequence, so that a client that reconnects with Last-Event-ID misses nothing. Each client has a thread of its own,
- * so that a slow one holds up nobody else.
+ * Server-sent events: each client gets every event after the one that it names, in order, each once. The event's number
+ * is its sequence, so that a client that reconnects with Last-Event-ID misses nothing. Each client has a thread of its
+ * own, so that a slow one holds up nobody else.
  */
 final class LiveFeed {
     private static final int CLIENTS_MOST = 64;
@@ -40,6 +42,14 @@ final class LiveFeed {
     void wake() {
         synchronized (bell) {
             bell.notifyAll();
+        }
+    }
+
+    /** Refuses whoever does not ask for a stream, who would get an empty answer. */
+    static void ask(Context ctx) {
+        String accept = ctx.header("Accept");
+        if (accept == null || !accept.contains("text/event-stream")) {
+            throw new Problem(406, "Live events are a stream", "Send the header Accept: text/event-stream.", List.of());
         }
     }
 

@@ -29,8 +29,8 @@ final class OwnHosts {
             throw new Problem(
                     421,
                     "This server does not go by that name",
-                    "It answers this machine alone: open it as http://localhost:" + ctx.port()
-                            + "/, or start it with --bind and the address that others use.",
+                    "It answers this machine alone: open it as http://localhost:"
+                            + ctx.req().getLocalPort() + "/, or start it with --bind and the address that others use.",
                     List.of());
         }
     }

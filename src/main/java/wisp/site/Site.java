@@ -81,6 +81,7 @@ public final class Site implements AutoCloseable {
         Health health = new Health(records);
         config.routes.post("/api/v1/events", events::take);
         config.routes.get("/api/v1/events", events::give);
+        config.routes.beforeMatched("/api/v1/events/live", LiveFeed::ask);
         config.routes.sse("/api/v1/events/live", live::join);
         config.routes.get("/api/v1/figures", figures::all);
         config.routes.get("/api/v1/figures/{id}", figures::one);
@@ -95,10 +96,7 @@ public final class Site implements AutoCloseable {
 
     private static void errors(JavalinConfig config) {
         config.routes.exception(Problem.class, Site::show);
-        config.routes.exception(
-                HttpResponseException.class,
-                (e, ctx) -> show(
-                        new Problem(e.getStatus(), "The request cannot be answered", e.getMessage(), List.of()), ctx));
+        config.routes.exception(HttpResponseException.class, (e, ctx) -> show(answer(e, ctx), ctx));
         config.routes.exception(LogFailure.class, (e, ctx) -> {
             LOGGER.error("The log failed: {}", e.getMessage());
             show(new Problem(503, "The log cannot be used", e.getMessage(), List.of()), ctx);
@@ -107,12 +105,13 @@ public final class Site implements AutoCloseable {
             LOGGER.error("{} {} failed", ctx.method(), ctx.path(), e);
             show(new Problem(500, "Wisp made a mistake", "The server's log has the details.", List.of()), ctx);
         });
-        config.routes.error(404, ctx -> {
-            if (!ctx.res().isCommitted()
-                    && !"application/problem+json".equals(ctx.res().getContentType())) {
-                show(Problem.notFound("There is nothing at " + ctx.path() + "."), ctx);
-            }
-        });
+    }
+
+    private static Problem answer(HttpResponseException refused, Context ctx) {
+        return refused.getStatus() == 404
+                ? Problem.notFound("There is nothing at " + ctx.path() + ".")
+                : new Problem(
+                        refused.getStatus(), "The request cannot be answered", refused.getMessage() + ".", List.of());
     }
 
     private static void show(Problem problem, Context ctx) {

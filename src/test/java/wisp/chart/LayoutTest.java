@@ -81,14 +81,37 @@ class LayoutTest {
     }
 
     @Test
-    void twoSeriesInOneCategoryStandSideBySideAFingerApart() {
+    void twoSeriesThatBothOpenPagesStandAFingerApart() {
         Picture picture = Examples.seasons();
+        List<Layer> linked = picture.layers().stream()
+                .map(layer -> layer instanceof Points points
+                        ? new Points(
+                                points.name(),
+                                points.ink(),
+                                points.along(),
+                                points.marks().stream()
+                                        .map(mark -> mark.to("/calves"))
+                                        .toList())
+                        : layer)
+                .toList();
+        Picture both =
+                new Picture(picture.id(), picture.title(), picture.alternative(), picture.x(), picture.y(), linked);
+        double apart = apart(both);
+        assertTrue(apart >= 24, "apart by " + apart);
+    }
+
+    @Test
+    void aSeriesThatOpensNothingMayStandCloser() {
+        double apart = apart(Examples.seasons());
+        assertTrue(apart >= 12 && apart < 24, "apart by " + apart);
+    }
+
+    private static double apart(Picture picture) {
         Layout layout = at(picture, 340);
         Layer now = picture.layers().get(1);
         Layer then = picture.layers().get(2);
-        double apart = layout.markY(then, then.marks().get(0))
+        return layout.markY(then, then.marks().get(0))
                 - layout.markY(now, now.marks().get(0));
-        assertTrue(apart >= 24, "apart by " + apart);
     }
 
     @Test

@@ -1,7 +1,12 @@
 package wisp.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static wisp.site.Wire.event;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -11,20 +16,62 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.support.ui.Select;
 import wisp.browser.Browser;
 
 class PagesIT {
     private static final Path PICTURES = Path.of(System.getProperty("wisp.target", "target"), "screenshots");
 
+    private static final int PHONE = 360;
+    private static final int DESK = 1400;
+
     @TempDir
     private static Path folder;
 
     private static RunningSite demo;
+    private static RunningSite corrected;
+    private static RunningSite empty;
     private static Browser browser;
 
     @BeforeAll
     static void start() {
         demo = RunningSite.demo(folder.resolve("demo"));
+        corrected = RunningSite.over(folder.resolve("corrected"));
+        empty = RunningSite.over(folder.resolve("empty"));
+        String life = String.join(
+                "\n",
+                event(
+                        "1",
+                        "birth",
+                        "A",
+                        "2026-03-01T08:00:00Z",
+                        "{\"alive\":true,\"pen\":\"yard\",\"weight_kg\":41.5}"),
+                event("2", "navel-treated", "A", "2026-03-01T09:00:00Z", "{\"product\":\"iodine\"}"),
+                event(
+                        "3",
+                        "illness-found",
+                        "A",
+                        "2026-03-09T09:00:00Z",
+                        "{\"condition\":\"diarrhoea\",\"severity\":2}"),
+                event(
+                        "4",
+                        "treated",
+                        "A",
+                        "2026-03-09T10:00:00Z",
+                        "{\"medicine\":\"fluids\",\"condition\":\"diarrhoea\"}"),
+                event("5", "weighed", "A", "2026-02-01T09:00:00Z", "{\"weight_kg\":40}"),
+                event(
+                        "6",
+                        "amended",
+                        "A",
+                        "2026-03-10T09:00:00Z",
+                        "{\"event_source\":\"shed\",\"event_id\":\"2\",\"time\":\"2026-03-01T08:10:00Z\",\"data\":{}}"));
+        assertEquals(
+                201,
+                corrected.post("/api/v1/events", "application/x-ndjson", life).statusCode());
         browser = Browser.start();
     }
 
@@ -32,39 +79,145 @@ class PagesIT {
     static void stop() {
         browser.close();
         demo.close();
+        corrected.close();
+        empty.close();
     }
 
+    /** Every kind of page, by the name of its photograph. */
     private static Map<String, String> pages() {
         Map<String, String> pages = new LinkedHashMap<>();
-        pages.put("season", "/");
-        pages.put("figure", "/figures/stillbirth");
-        pages.put("figure-by-pen", "/figures/diarrhoea-risk-60d?by=pen");
-        pages.put("figure-numerator", "/figures/preweaning-mortality?part=numerator");
-        pages.put("figure-limit", "/figures/tagged-inside-limit?part=excluded");
-        pages.put("calves", "/calves");
-        pages.put("records", "/records");
-        pages.put("error", "/figures/none");
+        pages.put("season", demo.address("/"));
+        pages.put("figure", demo.address("/figures/stillbirth"));
+        pages.put("figure-by-pen", demo.address("/figures/diarrhoea-risk-60d?by=pen"));
+        pages.put("figure-numerator", demo.address("/figures/preweaning-mortality?part=numerator"));
+        pages.put("figure-excluded", demo.address("/figures/tagged-inside-limit?part=excluded"));
+        pages.put("calves", demo.address("/calves?sex=female&pen=north%20boxes"));
+        pages.put("calf", demo.address("/calves/2025-26-0178"));
+        pages.put("calf-corrected", corrected.address("/calves/A"));
+        pages.put("records", demo.address("/records"));
+        pages.put("error", demo.address("/?by=moon&sex=both"));
+        pages.put("empty", empty.address("/"));
+        pages.put("undescribed", corrected.address("/"));
         return pages;
     }
 
     @Test
-    void axeFindsNothingAndNoPageIsWiderThanAPhone() {
+    void axeFindsNothingOnAnyPageOnPhoneAndDesk() {
         List<String> wrong = new ArrayList<>();
-        for (int width : new int[] {360, 1400}) {
-            for (boolean dark : new boolean[] {false, true}) {
-                browser.width(width);
-                browser.dark(dark);
-                pages().forEach((name, path) -> {
-                    browser.open(demo.address(path));
-                    String shown = name + "-" + width + (dark ? "-dark" : "");
-                    browser.photograph(PICTURES, shown);
-                    browser.violations().forEach(one -> wrong.add(shown + " " + one));
-                    if (browser.overflow() > 0) {
-                        wrong.add(shown + " is " + browser.overflow() + " px too wide");
-                    }
-                });
+        pages().forEach((name, address) -> {
+            for (int width : new int[] {PHONE, DESK}) {
+                show(address, width, width == DESK);
+                browser.photograph(PICTURES, name + "-" + width);
+                browser.violations().forEach(one -> wrong.add(name + "-" + width + " " + one));
             }
+        });
+        assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void noPageIsWiderThanItsWindow() {
+        List<String> wrong = new ArrayList<>();
+        for (int width : new int[] {320, PHONE, 768, DESK}) {
+            pages().forEach((name, address) -> {
+                show(address, width, false);
+                if (browser.overflow() > 0) {
+                    wrong.add(name + " is " + browser.overflow() + " px wider than " + width);
+                }
+            });
         }
         assertEquals(List.of(), wrong);
+    }
+
+    @Test
+    void theKeyboardReachesFiltersAndLinksAndItsPlaceIsSeen() {
+        show(demo.address("/"), PHONE, false);
+        List<Browser.Stop> stops = browser.stops(24);
+        List<String> first = stops.stream().map(Browser.Stop::what).limit(8).toList();
+        assertEquals(
+                List.of(
+                        "a To the page's content",
+                        "a Wisp",
+                        "a Season",
+                        "a Calves",
+                        "a Records",
+                        "select season",
+                        "button Show",
+                        "summary Narrow or divide"),
+                first);
+        assertTrue(stops.stream().anyMatch(stop -> stop.what().contains("events are marked")), stops.toString());
+        stops.forEach(stop -> assertTrue(stop.seen() && stop.inView(), stop.toString()));
+    }
+
+    @Test
+    void theSkipLinkLeadsToTheContent() {
+        show(demo.address("/"), DESK, false);
+        browser.stops(1);
+        browser.driver().switchTo().activeElement().sendKeys(Keys.ENTER);
+        assertEquals("main", browser.driver().switchTo().activeElement().getAttribute("id"));
+    }
+
+    @Test
+    void withoutScriptsNothingIsMissing() {
+        browser.width(PHONE);
+        for (String path : List.of("/", "/figures/dirty-calves?by=pen", "/calves/2025-26-0178")) {
+            browser.open(demo.address(path));
+            String with = browser.driver().findElement(By.tagName("main")).getText();
+            browser.scripts(false);
+            browser.open(demo.address(path));
+            String without = browser.driver().findElement(By.tagName("main")).getText();
+            browser.scripts(true);
+            assertEquals(with, without, path);
+        }
+    }
+
+    @Test
+    void filtersWorkByHand() {
+        browser.width(DESK);
+        browser.open(demo.address("/"));
+        new Select(browser.driver().findElement(By.name("season"))).selectByValue("2023-24");
+        browser.driver().findElement(By.cssSelector(".filters button")).click();
+        assertEquals(
+                "Season 2023-24", browser.driver().findElement(By.tagName("h1")).getText());
+        browser.driver().findElement(By.linkText("Stillbirth")).click();
+        assertEquals(
+                "Stillbirth", browser.driver().findElement(By.tagName("h1")).getText());
+        browser.driver().findElement(By.cssSelector(".choose a")).click();
+        List<WebElement> rows = browser.driver().findElements(By.cssSelector("#calves tbody tr"));
+        String count = browser.driver()
+                .findElement(By.cssSelector(".choose a[aria-current] strong"))
+                .getText();
+        assertEquals(count, "" + rows.size());
+        rows.get(0).findElement(By.tagName("a")).click();
+        assertTrue(browser.driver().findElement(By.tagName("h1")).getText().startsWith("Calf 2023-24-"));
+    }
+
+    @Test
+    void mainActionsAreLargeEnoughForAColdHand() {
+        show(demo.address("/"), PHONE, false);
+        for (String what : List.of("nav a", ".filters select", ".filters button", ".figures tbody th a")) {
+            for (WebElement one : browser.driver().findElements(By.cssSelector(what))) {
+                if (one.isDisplayed()) {
+                    assertTrue(one.getSize().height >= 44, what + " is " + one.getSize());
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyPagePrints() throws IOException {
+        browser.width(DESK);
+        for (String name : List.of("season", "figure-by-pen", "calf")) {
+            browser.open(pages().get(name));
+            byte[] pdf = browser.print();
+            assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.ISO_8859_1));
+            assertTrue(pdf.length > 10_000, name + " has " + pdf.length + " bytes");
+            Files.write(PICTURES.resolve(name + ".pdf"), pdf);
+        }
+    }
+
+    private static void show(String address, int width, boolean dark) {
+        browser.width(width);
+        browser.dark(dark);
+        browser.open(address);
     }
 }
