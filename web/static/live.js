@@ -49,6 +49,16 @@
     if (footer && newer) footer.replaceWith(newer);
   };
 
-  const feed = new EventSource("/api/v1/events/live?after=" + main.dataset.sequence);
-  types.forEach(type => feed.addEventListener(type, () => { if (!waiting) waiting = setTimeout(look, 700); }));
+  // A browser has six connections to a server, for all its tabs together: only the page that is seen keeps one.
+  let feed;
+  const stop = () => { if (feed) feed.close(); };
+  const listen = () => {
+    stop();
+    if (document.hidden) return;
+    feed = new EventSource("/api/v1/events/live?after=" + main.dataset.sequence);
+    types.forEach(type => feed.addEventListener(type, () => { waiting = waiting || setTimeout(look, 700); }));
+  };
+  addEventListener("pagehide", stop);
+  addEventListener("pageshow", listen);
+  document.addEventListener("visibilitychange", listen);
 })();

@@ -61,7 +61,7 @@ final class Pages {
     }
 
     private void calves(Context ctx) {
-        show(ctx, "calves.jte", CalvesPage.of(Asked.of(ctx, records, Set.of())));
+        show(ctx, "calves.jte", CalvesPage.of(Asked.of(ctx, records, Set.of("find")), ctx.queryParam("find")));
     }
 
     private void calf(Context ctx) {

@@ -94,6 +94,8 @@ class PagesIT {
         pages.put("calves", demo.address("/calves?sex=female&pen=north%20boxes"));
         pages.put("calf", demo.address("/calves/2025-26-0178"));
         pages.put("calf-corrected", corrected.address("/calves/A"));
+        pages.put("navels", demo.address("/navels"));
+        pages.put("pens", demo.address("/pens"));
         pages.put("records", demo.address("/records"));
         pages.put("error", demo.address("/?by=moon&sex=both"));
         pages.put("empty", empty.address("/"));
@@ -132,12 +134,14 @@ class PagesIT {
     void theKeyboardReachesFiltersAndLinksAndItsPlaceIsSeen() {
         show(demo.address("/"), PHONE, false);
         List<Browser.Stop> stops = browser.stops(24);
-        List<String> first = stops.stream().map(Browser.Stop::what).limit(8).toList();
+        List<String> first = stops.stream().map(Browser.Stop::what).limit(10).toList();
         assertEquals(
                 List.of(
                         "a To the page's content",
                         "a Wisp",
                         "a Season",
+                        "a Navels",
+                        "a Pens",
                         "a Calves",
                         "a Records",
                         "select season",

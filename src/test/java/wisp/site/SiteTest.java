@@ -165,8 +165,8 @@ class SiteTest {
     void pagesLetNothingForeignIn() {
         HttpResponse<String> page = demo.get("/");
         assertEquals(
-                "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; base-uri 'none';"
-                        + " form-action 'self'; frame-ancestors 'none'",
+                "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:;"
+                        + " form-action 'self'; frame-ancestors 'none'; base-uri 'none'",
                 page.headers().firstValue("Content-Security-Policy").orElse(""));
         assertEquals(
                 "nosniff", page.headers().firstValue("X-Content-Type-Options").orElse(""));
