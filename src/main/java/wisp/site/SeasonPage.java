@@ -97,12 +97,11 @@ public record SeasonPage(
     }
 
     private static String searched(SeasonAnswer answer) {
-        long figures = answer.figures().stream()
-                .filter(figure -> !Double.isNaN(figure.adjustedP()))
-                .count();
+        long figures =
+                answer.figures().stream().filter(SeasonFigure::lookedThrough).count();
         String against = answer.before().isEmpty()
                 ? "There is no earlier season to compare with"
-                : figures + " figures were compared with " + answer.before();
+                : "Mortality and " + figures + " other figures were compared with " + answer.before();
         return against + ", " + answer.strata().comparisons()
                 + " groups with all other calves, and every figure with its"
                 + " targets. What is named differs by more than chance with that many looks allowed for (Holm 1979), or"

@@ -20,9 +20,7 @@ public record Finding(String figure, Stratum by, String group, String text) {
 
     static List<Finding> among(List<SeasonFigure> figures, StrataTable strata) {
         List<Finding> findings = new ArrayList<>();
-        long searched = figures.stream()
-                .filter(figure -> !Double.isNaN(figure.adjustedP()))
-                .count();
+        long searched = figures.stream().filter(SeasonFigure::lookedThrough).count();
         for (SeasonFigure figure : figures) {
             Estimate estimate = figure.estimate();
             if (figure.headline() && figure.chance() == Chance.MORE_THAN_CHANCE) {

@@ -23,6 +23,11 @@ public record SeasonFigure(
                 : own.standing(estimate.interval().low(), estimate.interval().high());
     }
 
+    /** Whether it was looked through with others, and not asked for beforehand as mortality is. */
+    public boolean lookedThrough() {
+        return !Double.isNaN(adjustedP) && !estimate.indicator().id().equals(SeasonQuestion.MORTALITY);
+    }
+
     /** Whether chance explains its difference from last season; a headline figure answers for all searched. */
     public Chance chance() {
         if (estimate.comparison() == null) {
