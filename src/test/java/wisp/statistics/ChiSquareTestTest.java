@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ChiSquareTestTest {
 
@@ -19,6 +21,23 @@ class ChiSquareTestTest {
         ReferenceFile.assertClose(reference.number("expected/party/x2"), result.statistic(), 1e-6, "chi-square");
         ReferenceFile.assertClose(reference.number("expected/party/p"), result.pValue(), 1e-6, "p-value");
         assertEquals(reference.integer("expected/party/df"), result.degreesOfFreedom());
+    }
+
+    // R 4.2.2, epiR 2.0.57: epi.2by2()$massoc.detail$chi2.strata.uncor and chi2.strata.yates
+    @ParameterizedTest
+    @ValueSource(strings = {"two-by-two-birthwt", "two-by-two-doll-hill-1950", "two-by-two-epir-cats"})
+    void theTwoByTwoTablesAreThoseOfEpiR(String name) {
+        ReferenceFile reference = ReferenceFile.read(name);
+        double[][] cells = reference.matrix("input/table");
+        TwoByTwoTable table =
+                new TwoByTwoTable((int) cells[0][0], (int) cells[0][1], (int) cells[1][0], (int) cells[1][1]);
+        TestResult[] tests = {ChiSquareTest.pearson(table), ChiSquareTest.yates(table)};
+        String[] paths = {"expected/chi2.strata.uncor/", "expected/chi2.strata.yates/"};
+        for (int i = 0; i < 2; i++) {
+            double statistic = reference.number(paths[i] + "test.statistic");
+            ReferenceFile.assertClose(statistic, tests[i].statistic(), 1e-6, paths[i]);
+            ReferenceFile.assertClose(reference.number(paths[i] + "p.value.2s"), tests[i].pValue(), 1e-6, paths[i]);
+        }
     }
 
     // R 4.2.2: chisq.test(table) with and without correct

@@ -53,6 +53,47 @@ class ClusterRobustTest {
         Columns.holds(file, "expected/hc1", ClusterRobust.of(fit, clusters, SmallSample.CLUSTERS_AND_COLUMNS));
     }
 
+    // Independence is the working correlation of a plain logistic fit; its robust covariance is HC0 by cluster (Liang
+    // and Zeger 1986). R 4.2.2, geepack 1.3.9: geeglm(y ~ week + active + hi, binomial, id, corstr = "independence")
+    @Test
+    void isTheRobustCovarianceOfIndependenceEstimatingEquations() {
+        ReferenceFile file = ReferenceFile.read("gee-bacteria");
+        RegressionFit fit = Logistic.fit(Columns.outcome(file, "y"), Columns.design(file, "week", "active", "hi"));
+        Coefficients robust = ClusterRobust.of(fit, file.integers("input/data/id"), SmallSample.NONE);
+        String[] terms = {"(Intercept)", "week", "active", "hi"};
+        for (int j = 0; j < 4; j++) {
+            double expected = file.number("expected/independence/coef/" + terms[j]);
+            ReferenceFile.assertClose(expected, robust.values()[j], 1e-6, terms[j]);
+            double error = file.number("expected/independence/se_robust/" + j);
+            ReferenceFile.assertClose(error, robust.standardError(j), 1e-6, terms[j]);
+        }
+    }
+
+    /** The independence fit of the Ohio children, printed in the help of R's geepack, from memory. */
+    @Test
+    void agreesWithThePrintedErrorsOfTheOhioChildren() {
+        Ohio ohio = Ohio.read(false);
+        RegressionFit fit = Logistic.fit(ohio.wheeze(), ohio.design());
+        Coefficients robust = ClusterRobust.of(fit, ohio.child(), SmallSample.NONE);
+        double[][] printed = {{-1.8837, 0.0838, 0.1142}, {-0.1134, 0.0541, 0.0439}, {0.2721, 0.1235, 0.1780}};
+        for (int j = 0; j < 3; j++) {
+            assertEquals(printed[j][0], robust.values()[j], 6e-5);
+            assertEquals(printed[j][1], fit.coefficients().standardError(j), 6e-5);
+            assertEquals(printed[j][2], robust.standardError(j), 6e-5);
+        }
+    }
+
+    @Test
+    void clustersThatLeaveNoResidualAreRefused() {
+        RegressionFit fit = Logistic.fit(new boolean[] {true, false, true, false}, new double[][] {{1}, {1}, {1}, {1}});
+        CannotEstimate refusal = assertThrows(
+                CannotEstimate.class, () -> ClusterRobust.of(fit, new int[] {1, 1, 2, 2}, SmallSample.CLUSTERS));
+        assertEquals(
+                "The cluster-robust covariance cannot be estimated because the residuals of every cluster add up to 0, "
+                        + "or nearly so.",
+                refusal.getMessage());
+    }
+
     @Test
     void withOnlyAnInterceptItIsTheRatioEstimatorOfClusterSampling() {
         // Cochran 1977, Sampling Techniques, eq. 3.34; Rao and Scott 1992, Biometrics 48:577, eq. 1, without g/(g-1)

@@ -34,7 +34,8 @@ class EwmaTest {
         }
     }
 
-    // Montgomery 2009, example 9.2: target 10, sigma 1, lambda 0.10, L 2.7; printed z 9.945 and 9.7495, limits 9.73 to
+    // Montgomery 2009, example 9.2 (from memory): target 10, sigma 1, lambda 0.10, L 2.7; printed z 9.945 and 9.7495,
+    // limits 9.73 to
     // 10.27 at the first, 9.64 to 10.36 at the second and 9.38 to 10.62 in the long run.
     @Test
     void thePrintedExampleOfMontgomeryIsMet() {

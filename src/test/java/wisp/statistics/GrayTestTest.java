@@ -39,6 +39,7 @@ class GrayTestTest {
         }
     }
 
+    // No printed example with its data was found in searching, so that the score is worked by hand.
     @Test
     void expectedEventsFollowTheModifiedRiskSetWorkedByHand() {
         // Gray 1988, Ann Statist 16:1141, section 2. Group 1 loses one at 1, one to another cause at 2, one at 4; group

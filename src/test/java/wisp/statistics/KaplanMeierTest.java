@@ -99,7 +99,8 @@ class KaplanMeierTest {
 
     @Test
     void agreesWithThePrintedRemissionTimesOfFreireich() {
-        // Freireich and others 1963, 6-MP arm; S printed in Kleinbaum and Klein, Survival Analysis, table 2.2
+        // Freireich and others 1963, 6-MP arm; S printed in Kleinbaum and Klein, Survival Analysis, table 2.2 (from
+        // memory)
         SurvivalCurve curve = KaplanMeier.of(Freireich.SIX_MP, Freireich.sixMpRelapses());
         double[] at = {6, 7, 10, 13, 16, 22, 23};
         double[] printed = {.8571, .8067, .7529, .6902, .6275, .5378, .4482};

@@ -33,7 +33,7 @@ class NelsonAalenTest {
 
     @Test
     void agreesWithThePrintedTableOfKleinAndMoeschberger() {
-        // Klein and Moeschberger 2003, Survival Analysis, table 4.2: 6-MP arm, H and its variance
+        // Klein and Moeschberger 2003, Survival Analysis, table 4.2 (from memory): 6-MP arm, H and its variance
         CumulativeHazardCurve curve = NelsonAalen.of(Freireich.SIX_MP, Freireich.sixMpRelapses());
         double[] at = {6, 7, 10, 13, 16, 22, 23};
         double[] hazard = {0.1429, 0.2017, 0.2683, 0.3517, 0.4426, 0.5854, 0.7521};

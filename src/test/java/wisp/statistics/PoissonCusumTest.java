@@ -51,7 +51,8 @@ class PoissonCusumTest {
         }
     }
 
-    // With k = h = 1/2 any count above 0 signals, so the wait is geometric: 1/(1 - exp(-m)).
+    // The tables of Lucas 1985 were not found in searching, so that a closed form stands in: with k = h = 1/2 any count
+    // above 0 signals, so the wait is geometric: 1/(1 - exp(-m)).
     @Test
     void aChartThatAnyEventSignalsWaitsForTheFirst() {
         assertEquals(1 / (1 - Math.exp(-0.3)), new PoissonCusum(0.5, 0.5).averageRunLength(0.3), 1e-9);

@@ -51,7 +51,19 @@ class RiskRatioTest {
         }
     }
 
-    // Koopman 1984 Biometrics 40:513, example: 36 of 40 against 16 of 80, printed 95 % limits 2.94 and 7.15.
+    // R 4.2.2, epitools 0.5.10.1: riskratio.wald(table), whose rows and columns run from the unexposed and the
+    // controls.
+    @Test
+    void katzIsThatOfEpitoolsForDollAndHill() {
+        double[] printed = ReferenceFile.read("risk-ratio-odds-ratio-epitools").matrix("expected/rr_wald/measure")[1];
+        Interval ratio = RiskRatio.of(new TwoByTwoTable(647, 622, 2, 27), 0.95, RiskRatio.Method.KATZ_LOG);
+        ReferenceFile.assertClose(printed[0], ratio.value(), 1e-6, "value");
+        ReferenceFile.assertClose(printed[1], ratio.low(), 1e-6, "low");
+        ReferenceFile.assertClose(printed[2], ratio.high(), 1e-6, "high");
+    }
+
+    // Koopman 1984 Biometrics 40:513, example, from memory: 36 of 40 against 16 of 80, printed 95 % limits 2.94 and
+    // 7.15.
     @Test
     void thePrintedExampleOfKoopmanIsMet() {
         Interval interval = RiskRatio.of(TwoByTwoTable.ofGroups(36, 40, 16, 80), 0.95, KOOPMAN_SCORE);

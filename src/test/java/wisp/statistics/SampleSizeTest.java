@@ -63,6 +63,21 @@ class SampleSizeTest {
         assertEquals(323, SampleSize.precisionOfRisk(0.3, 0.05, 0.95, 1), 0.5);
     }
 
+    // Fleiss, Statistical Methods for Rates and Proportions, 2nd ed. 1981, table A.3, alpha .05, power .80, from
+    // memory:
+    // 219 a group for .10 against .20 and 376 for .60 against .70. The table adds the continuity correction of Fleiss,
+    // Tytun and Ury 1980 (Biometrics 36:343), n/4 (1 + sqrt(1 + 4/(n |p1 - p0|)))², to the size that is given here.
+    @Test
+    void thePrintedTableOfFleissFollowsWithItsCorrection() {
+        assertEquals(219, Math.ceil(corrected(SampleSize.twoRisks(0.1, 0.2, 0.95, 0.8, 1), 0.1)));
+        assertEquals(376, Math.ceil(corrected(SampleSize.twoRisks(0.6, 0.7, 0.95, 0.8, 1), 0.1)));
+    }
+
+    private static double corrected(double n, double difference) {
+        double root = 1 + Math.sqrt(1 + 4 / (n * difference));
+        return n / 4 * root * root;
+    }
+
     @Test
     void sizeAndPowerUndoEachOther() {
         for (double p0 = 0.05; p0 < 0.5; p0 += 0.05) {

@@ -32,7 +32,8 @@ class ShewhartChartTest {
         }
     }
 
-    // Montgomery 2009, example 7.1: 347 nonconforming in 30 samples of 50 cans, printed limits 0.0524 and 0.4102.
+    // Montgomery 2009, example 7.1 (from memory): 347 nonconforming in 30 samples of 50 cans, printed limits 0.0524 and
+    // 0.4102.
     @Test
     void thePrintedOrangeJuiceExampleIsMet() {
         ControlLimits at =
@@ -42,7 +43,8 @@ class ShewhartChartTest {
         assertFalse(at.outside());
     }
 
-    // Montgomery, 4th ed. 2001, example 6-4: 193 nonconformities in 20 samples of 5 computers, u 1.93, limits 0.07,
+    // Montgomery, 4th ed. 2001, example 6-4 (from memory): 193 nonconformities in 20 samples of 5 computers, u 1.93,
+    // limits 0.07,
     // 3.79.
     @Test
     void thePrintedComputerExampleIsMet() {

@@ -31,6 +31,7 @@ class SplineTest {
                 NaturalCubicSpline.basis(file.numbers("input/x"), file.numbers("input/knots"), 0, 10));
     }
 
+    // No printed table of either basis was found in searching, so that the formula is worked by hand.
     @Test
     void restrictedBasisAgreesWithHarrellsFormulaByHand() {
         // Harrell 2015, eq. 2.25, knots 0, 1, 2 at x = 3: (27 - 2 * 8 + 1 * 1) / 4

@@ -54,7 +54,8 @@ class StandardisationTest {
         assertEquals(18.390 / 8, ratio.high(), 0.0006 / 8);
     }
 
-    // Fay & Feuer 1997: with a single stratum the gamma interval is the exact Poisson interval.
+    // No printed interval with its data was found in searching, so that two properties of the paper are held: with a
+    // single stratum the gamma interval is the exact Poisson interval.
     @Test
     void oneStratumIsGarwoodsInterval() {
         for (int events : new int[] {0, 1, 7, 120}) {
