@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
@@ -54,7 +55,10 @@ public final class Browser implements AutoCloseable {
             System.setProperty(
                     ChromeDriverService.CHROME_DRIVER_EXE_PROPERTY,
                     programs.driver().toString());
-            return new Browser(profile, new ChromeDriver(options));
+            ChromeDriver driver = new ChromeDriver(options);
+            // a server that leaves a page waiting for a connection does so for its idle time of 30 s
+            driver.manage().timeouts().pageLoadTimeout(Duration.ofSeconds(25));
+            return new Browser(profile, driver);
         } catch (IOException disk) {
             throw new UncheckedIOException(disk);
         }

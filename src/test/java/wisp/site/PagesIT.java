@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,6 +21,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
 import wisp.browser.Browser;
 
 class PagesIT {
@@ -193,6 +195,18 @@ class PagesIT {
         assertEquals(count, "" + rows.size());
         rows.get(0).findElement(By.tagName("a")).click();
         assertTrue(browser.driver().findElement(By.tagName("h1")).getText().startsWith("Calf 2023-24-"));
+    }
+
+    @Test
+    void whatIsRecordedMeanwhileShowsOnTheOpenPage() {
+        show(corrected.address("/calves"), DESK, false);
+        assertEquals(
+                201,
+                corrected
+                        .post("/api/v1/events", "application/json", Wire.birth("live", "newborn"))
+                        .statusCode());
+        new WebDriverWait(browser.driver(), Duration.ofSeconds(30))
+                .until(driver -> !driver.findElements(By.linkText("newborn")).isEmpty());
     }
 
     @Test

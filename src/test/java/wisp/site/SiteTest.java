@@ -58,10 +58,13 @@ class SiteTest {
                         "/api/v1/figures",
                         "/api/v1/figures/{id}",
                         "/api/v1/health",
-                        "/api/v1/pens")),
+                        "/api/v1/pens",
+                        "/api/v1/questions/{name}")),
                 paths);
         for (String path : paths) {
-            String there = path.replace("{key}", "2025-26-0001").replace("{id}", "stillbirth");
+            String there = path.replace("{key}", "2025-26-0001")
+                    .replace("{id}", "stillbirth")
+                    .replace("{name}", "pens");
             int expected = path.endsWith("/live") ? 406 : 200;
             assertEquals(expected, demo.get(there).statusCode(), there);
             boolean posts = description.get("paths").get(path).has("post");
