@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
+import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import wisp.cohort.Cohort;
 import wisp.cohort.Herd;
@@ -63,7 +64,14 @@ final class SimulatedCohorts {
             folded.add(LifeFold.fold(life.subject(), events, history, Set.of()));
         }
         Instant cut = model.calendar().cut().toInstant();
-        return new Cohort(Table.create("none"), folded, history, Map.of(), List.of(), cut, lives.size());
+        return new Cohort(
+                Table.create("none", StringColumn.create("season", folded.size())),
+                folded,
+                history,
+                Map.of(),
+                List.of(),
+                cut,
+                lives.size());
     }
 
     /** These lives as the herd keeps them, with its table. */
