@@ -13,12 +13,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.NoSuchElementException;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
@@ -182,19 +186,32 @@ class PagesIT {
         browser.open(demo.address("/"));
         new Select(browser.driver().findElement(By.name("season"))).selectByValue("2023-24");
         browser.driver().findElement(By.cssSelector(".filters button")).click();
-        assertEquals(
-                "Season 2023-24", browser.driver().findElement(By.tagName("h1")).getText());
+        await(driver -> heading().equals("Season 2023-24"));
         browser.driver().findElement(By.linkText("Stillbirth")).click();
-        assertEquals(
-                "Stillbirth", browser.driver().findElement(By.tagName("h1")).getText());
+        await(driver -> heading().equals("Stillbirth"));
         browser.driver().findElement(By.cssSelector(".choose a")).click();
-        List<WebElement> rows = browser.driver().findElements(By.cssSelector("#calves tbody tr"));
-        String count = browser.driver()
-                .findElement(By.cssSelector(".choose a[aria-current] strong"))
-                .getText();
-        assertEquals(count, "" + rows.size());
-        rows.get(0).findElement(By.tagName("a")).click();
-        assertTrue(browser.driver().findElement(By.tagName("h1")).getText().startsWith("Calf 2023-24-"));
+        await(driver -> {
+            List<WebElement> rows = driver.findElements(By.cssSelector("#calves tbody tr"));
+            By count = By.cssSelector(".choose a[aria-current] strong");
+            return driver.findElement(count).getText().equals("" + rows.size());
+        });
+        await(driver -> {
+            driver.findElement(By.cssSelector("#calves tbody tr a")).click();
+            return true;
+        });
+        await(driver -> heading().startsWith("Calf 2023-24-"));
+    }
+
+    /** A click returns before the next page is there; what is asked of it is asked again until it holds. */
+    private void await(Predicate<WebDriver> holds) {
+        new WebDriverWait(browser.driver(), Duration.ofSeconds(30))
+                .ignoring(StaleElementReferenceException.class)
+                .ignoring(NoSuchElementException.class)
+                .until(holds::test);
+    }
+
+    private String heading() {
+        return browser.driver().findElement(By.tagName("h1")).getText();
     }
 
     @Test
@@ -205,8 +222,7 @@ class PagesIT {
                 corrected
                         .post("/api/v1/events", "application/json", Wire.birth("live", "newborn"))
                         .statusCode());
-        new WebDriverWait(browser.driver(), Duration.ofSeconds(30))
-                .until(driver -> !driver.findElements(By.linkText("newborn")).isEmpty());
+        await(driver -> !driver.findElements(By.linkText("newborn")).isEmpty());
     }
 
     @Test
