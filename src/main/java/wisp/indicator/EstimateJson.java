@@ -99,9 +99,9 @@ public final class EstimateJson {
             json.put("level", Estimator.LEVEL);
             json.putNull("method");
         } else {
-            put(json, "value", interval.value());
-            put(json, "low", interval.low());
-            put(json, "high", interval.high());
+            IntervalJson.put(json, "value", interval.value());
+            IntervalJson.put(json, "low", interval.low());
+            IntervalJson.put(json, "high", interval.high());
             json.put("level", interval.level());
             json.put("method", interval.method());
         }
@@ -131,33 +131,12 @@ public final class EstimateJson {
         other.put("numerator", comparison.other().numerator());
         other.put("denominator", comparison.other().denominator());
         interval(other, comparison.other().interval());
-        json.set("difference", three(comparison.difference()));
-        json.set("ratio", three(comparison.ratio()));
-        put(json, "p", comparison.p());
-        put(json, "p_adjusted", comparison.adjustedP());
+        json.set("difference", IntervalJson.of(comparison.difference()));
+        json.set("ratio", IntervalJson.of(comparison.ratio()));
+        IntervalJson.put(json, "p", comparison.p());
+        IntervalJson.put(json, "p_adjusted", comparison.adjustedP());
         json.put("comparisons", comparison.comparisons());
         json.put("words", comparison.words());
         return json;
-    }
-
-    private static ObjectNode three(Interval interval) {
-        if (interval == null) {
-            return null;
-        }
-        ObjectNode json = JSON.objectNode();
-        put(json, "value", interval.value());
-        put(json, "low", interval.low());
-        put(json, "high", interval.high());
-        json.put("method", interval.method());
-        return json;
-    }
-
-    /** JSON has no number for what is not finite; null stands for it. */
-    private static void put(ObjectNode json, String name, double value) {
-        if (Double.isFinite(value)) {
-            json.put(name, value);
-        } else {
-            json.putNull(name);
-        }
     }
 }

@@ -3,6 +3,7 @@ package wisp.question;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import wisp.indicator.IntervalJson;
 
 /** Writes groups of calves, comparisons and models of the navels question as JSON. */
 final class NavelGroupsJson {
@@ -26,9 +27,9 @@ final class NavelGroupsJson {
     }
 
     private static void three(ObjectNode json, String value, String low, String high, Measured measured) {
-        MeasuresJson.put(json, value, measured.known() ? measured.interval().value() : Double.NaN);
-        MeasuresJson.put(json, low, measured.known() ? measured.interval().low() : Double.NaN);
-        MeasuresJson.put(json, high, measured.known() ? measured.interval().high() : Double.NaN);
+        IntervalJson.put(json, value, measured.known() ? measured.interval().value() : Double.NaN);
+        IntervalJson.put(json, low, measured.known() ? measured.interval().low() : Double.NaN);
+        IntervalJson.put(json, high, measured.known() ? measured.interval().high() : Double.NaN);
     }
 
     /** Puts a comparison into an object. */
@@ -38,8 +39,8 @@ final class NavelGroupsJson {
         json.set("odds_ratio", MeasuresJson.of(against.oddsRatio()));
         json.set("risk_ratio_at_21d", MeasuresJson.of(against.ratioAt21Days()));
         json.set("risk_difference_at_21d", MeasuresJson.of(against.differenceAt21Days()));
-        MeasuresJson.put(json, "fisher_p", against.fisher().p());
-        MeasuresJson.put(json, "mid_p", against.midP().p());
+        IntervalJson.put(json, "fisher_p", against.fisher().p());
+        IntervalJson.put(json, "mid_p", against.midP().p());
         if (!against.fisher().known()) {
             json.put("p_why", against.fisher().why());
         }
@@ -57,12 +58,12 @@ final class NavelGroupsJson {
         json.set("risk_ratio", MeasuresJson.of(over.riskRatio()));
         json.set("odds_ratio", MeasuresJson.of(over.oddsRatio()));
         json.set("risk_difference", MeasuresJson.of(over.riskDifference()));
-        MeasuresJson.put(json, "chi_square", over.test().statistic());
-        MeasuresJson.put(json, "p", over.test().p());
+        IntervalJson.put(json, "chi_square", over.test().statistic());
+        IntervalJson.put(json, "p", over.test().p());
         json.put(
                 over.test().known() ? "test" : "why",
                 over.test().known() ? over.test().method() : over.test().why());
-        MeasuresJson.put(json, "homogeneity_p", over.homogeneity().p());
+        IntervalJson.put(json, "homogeneity_p", over.homogeneity().p());
         if (over.homogeneity().known()) {
             json.put("homogeneity_test", over.homogeneity().method());
         } else {
@@ -78,16 +79,16 @@ final class NavelGroupsJson {
         for (AdjustedDose.Term term : model.terms()) {
             ObjectNode one = terms.addObject();
             one.put("name", term.name());
-            MeasuresJson.put(one, "estimate", term.wald().value());
-            MeasuresJson.put(one, "standard_error", term.standardError());
-            MeasuresJson.put(one, "low", term.wald().low());
-            MeasuresJson.put(one, "high", term.wald().high());
-            MeasuresJson.put(one, "clustered_standard_error", term.clusteredStandardError());
-            MeasuresJson.put(
+            IntervalJson.put(one, "estimate", term.wald().value());
+            IntervalJson.put(one, "standard_error", term.standardError());
+            IntervalJson.put(one, "low", term.wald().low());
+            IntervalJson.put(one, "high", term.wald().high());
+            IntervalJson.put(one, "clustered_standard_error", term.clusteredStandardError());
+            IntervalJson.put(
                     one,
                     "clustered_low",
                     term.clustered() == null ? Double.NaN : term.clustered().low());
-            MeasuresJson.put(
+            IntervalJson.put(
                     one,
                     "clustered_high",
                     term.clustered() == null ? Double.NaN : term.clustered().high());
@@ -116,7 +117,7 @@ final class NavelGroupsJson {
             json.put("name", stratum.name());
             risk(json, stratum.risk());
             json.set("risk_ratio", MeasuresJson.of(stratum.against().riskRatio()));
-            MeasuresJson.put(json, "fisher_p", stratum.against().fisher().p());
+            IntervalJson.put(json, "fisher_p", stratum.against().fisher().p());
             risk(json.putObject("early"), stratum.early());
             risk(json.putObject("late"), stratum.late());
             json.set("late_risk_ratio", MeasuresJson.of(stratum.lateRatio()));

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import wisp.cohort.NavelDelay;
 import wisp.indicator.EstimateJson;
+import wisp.indicator.IntervalJson;
 import wisp.indicator.Selection;
 import wisp.indicator.Stratum;
 
@@ -68,7 +69,7 @@ final class NavelsJson {
         json.put("delay", one.delay().word());
         NavelGroupsJson.risk(json, one.risk());
         NavelGroupsJson.against(json, one.against());
-        MeasuresJson.put(json, "fisher_p_adjusted", one.adjustedP());
+        IntervalJson.put(json, "fisher_p_adjusted", one.adjustedP());
         json.put("calves", calves(one.delay()));
         return json;
     }
@@ -96,11 +97,11 @@ final class NavelsJson {
         late.adjustedRatio().covariates().forEach(allowed::add);
         json.set("adjusted_risk_ratio", ratio);
         ObjectNode e = json.putObject("e_value");
-        MeasuresJson.put(
+        IntervalJson.put(
                 e,
                 "estimate",
                 late.eValue() == null ? Double.NaN : late.eValue().estimate());
-        MeasuresJson.put(
+        IntervalJson.put(
                 e, "limit", late.eValue() == null ? Double.NaN : late.eValue().limit());
         if (late.eValue() == null) {
             e.put("why", "There is no finite risk ratio.");
@@ -147,7 +148,7 @@ final class NavelsJson {
         ObjectNode json = MeasuresJson.of(avoidable.avoided());
         json.set("risk_as_it_was", MeasuresJson.of(avoidable.asItWas()));
         json.set("risk_if_early", MeasuresJson.of(avoidable.ifEarly()));
-        MeasuresJson.put(json, "minutes", avoidable.minutes());
+        IntervalJson.put(json, "minutes", avoidable.minutes());
         json.put("n", avoidable.calves());
         return json;
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import wisp.indicator.IntervalJson;
 import wisp.statistics.TwoByTwoTable;
 
 /** Writes what stands round the pens: places, weeks, bedding, stocking, months, seasons and illness. */
@@ -14,7 +15,7 @@ final class PensContextJson {
         places(json.putObject("places"), answer.places());
         weeks(json.putArray("weeks"), answer.weeks());
         Circumstances circumstances = answer.circumstances();
-        PensJson.number(json, "days_since_bedding_median", circumstances.medianDays());
+        IntervalJson.put(json, "days_since_bedding_median", circumstances.medianDays());
         shares(json.putArray("days_since_bedding"), circumstances.bedding());
         shares(json.putArray("calvings_in_last_7_days"), circumstances.stocking());
         shares(json.putArray("months"), circumstances.months());
@@ -28,8 +29,8 @@ final class PensContextJson {
     private static void places(ObjectNode json, KeptPlaces places) {
         json.set("kept", share(places.kept()));
         json.set("elsewhere", share(places.elsewhere()));
-        json.set("difference", PensJson.interval(places.difference()));
-        PensJson.number(json, "p", places.p());
+        json.set("difference", IntervalJson.of(places.difference()));
+        IntervalJson.put(json, "p", places.p());
         if (places.difference() == null) {
             json.put("why", "All scored calves are on one side.");
         }
@@ -40,15 +41,15 @@ final class PensContextJson {
             ObjectNode one = share(week.share());
             one.remove("name");
             one.put("monday", week.monday().toString());
-            PensJson.number(
+            IntervalJson.put(
                     one,
                     "centre",
                     week.limits() == null ? Double.NaN : week.limits().centre());
-            PensJson.number(
+            IntervalJson.put(
                     one,
                     "limit_low",
                     week.limits() == null ? Double.NaN : week.limits().low());
-            PensJson.number(
+            IntervalJson.put(
                     one,
                     "limit_high",
                     week.limits() == null ? Double.NaN : week.limits().high());
@@ -64,7 +65,7 @@ final class PensContextJson {
     private static ObjectNode share(DirtyShare share) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("name", share.name()).put("n", share.n()).put("dirty", share.dirty());
-        PensJson.number(json, "share", share.share());
+        IntervalJson.put(json, "share", share.share());
         PensJson.limits(json, share.interval());
         return json;
     }
@@ -72,9 +73,9 @@ final class PensContextJson {
     private static ObjectNode term(DirtinessTerm term) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("name", term.name()).put("n", term.n());
-        json.set("odds_ratio_crude", PensJson.interval(term.crude()));
-        json.set("odds_ratio_within_pens", PensJson.interval(term.within()));
-        PensJson.number(json, "p_adjusted", term.adjustedP());
+        json.set("odds_ratio_crude", IntervalJson.of(term.crude()));
+        json.set("odds_ratio_within_pens", IntervalJson.of(term.within()));
+        IntervalJson.put(json, "p_adjusted", term.adjustedP());
         json.put("more_than_chance", term.moreThanChance());
         if (term.why() != null) {
             json.put("why", term.why());
@@ -89,10 +90,10 @@ final class PensContextJson {
         json.put("dirty_ill", table.exposedCases()).put("dirty", table.exposed());
         json.put("clean_ill", table.unexposedCases()).put("clean", table.unexposed());
         json.put("left_out", one.leftOut());
-        json.set("risk_ratio", PensJson.interval(one.crude()));
-        json.set("risk_ratio_within_pens", PensJson.interval(one.byPen()));
-        PensJson.number(json, "p", one.p());
-        PensJson.number(json, "p_adjusted", one.adjustedP());
+        json.set("risk_ratio", IntervalJson.of(one.crude()));
+        json.set("risk_ratio_within_pens", IntervalJson.of(one.byPen()));
+        IntervalJson.put(json, "p", one.p());
+        IntervalJson.put(json, "p_adjusted", one.adjustedP());
         json.put("more_than_chance", one.moreThanChance());
         if (one.why() != null) {
             json.put("why", one.why());

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import wisp.indicator.EstimateJson;
+import wisp.indicator.IntervalJson;
 import wisp.indicator.Selection;
 import wisp.indicator.Stratum;
 import wisp.statistics.FunnelLimits;
@@ -33,7 +34,7 @@ public final class PensJson {
         DirtyShare all = answer.overall();
         ObjectNode overall = json.putObject("overall");
         overall.put("n", all.n()).put("dirty", all.dirty());
-        number(overall, "share", all.share());
+        IntervalJson.put(overall, "share", all.share());
         limits(overall, all.interval());
         json.put("no_pen", answer.noPen());
         ArrayNode unscored = json.putArray("pens_without_score");
@@ -55,22 +56,22 @@ public final class PensJson {
         json.put("pen", pen.pen());
         json.put("n", share.n());
         json.put("dirty", share.dirty());
-        number(json, "share", share.share());
+        IntervalJson.put(json, "share", share.share());
         limits(json, share.interval());
-        number(json, "mean_score", pen.meanScore());
-        number(json, "z", pen.z());
+        IntervalJson.put(json, "mean_score", pen.meanScore());
+        IntervalJson.put(json, "z", pen.z());
         funnel(json, "limits_95", pen.limits95());
         funnel(json, "limits_998", pen.limits998());
         Interval shrunken = pen.shrunken();
-        number(json, "shrunken", shrunken == null ? Double.NaN : shrunken.value());
-        number(json, "shrunken_low", shrunken == null ? Double.NaN : shrunken.low());
-        number(json, "shrunken_high", shrunken == null ? Double.NaN : shrunken.high());
-        number(json, "probability_dirtiest", pen.probabilityDirtiest());
-        number(json, "probability_above_median", pen.probabilityAboveMedian());
+        IntervalJson.put(json, "shrunken", shrunken == null ? Double.NaN : shrunken.value());
+        IntervalJson.put(json, "shrunken_low", shrunken == null ? Double.NaN : shrunken.low());
+        IntervalJson.put(json, "shrunken_high", shrunken == null ? Double.NaN : shrunken.high());
+        IntervalJson.put(json, "probability_dirtiest", pen.probabilityDirtiest());
+        IntervalJson.put(json, "probability_above_median", pen.probabilityAboveMedian());
         json.put("standing", pen.standing().name().toLowerCase(Locale.ROOT));
         json.put("too_few_to_rank", pen.tooFewToRank());
         json.put("bedding_or_cleaning_on_record", pen.kept());
-        number(json, "days_since_bedding_median", pen.daysSinceBedding());
+        IntervalJson.put(json, "days_since_bedding_median", pen.daysSinceBedding());
         json.set("against_others", contrast(pen.others()));
         json.set("against_last_season", contrast(pen.before()));
         if (pen.limits95() == null) {
@@ -94,18 +95,18 @@ public final class PensJson {
         json.put("with", contrast.with().name());
         json.put("n", contrast.with().n());
         json.put("dirty", contrast.with().dirty());
-        json.set("difference", interval(contrast.difference()));
-        number(json, "p", contrast.p());
-        number(json, "p_adjusted", contrast.adjustedP());
+        json.set("difference", IntervalJson.of(contrast.difference()));
+        IntervalJson.put(json, "p", contrast.p());
+        IntervalJson.put(json, "p_adjusted", contrast.adjustedP());
         json.put("comparisons", contrast.comparisons());
         json.put("more_than_chance", contrast.moreThanChance());
         return json;
     }
 
     private static void spread(ObjectNode json, PenSpread spread) {
-        number(json, "a", spread.a());
-        number(json, "b", spread.b());
-        number(json, "rho", spread.rho());
+        IntervalJson.put(json, "a", spread.a());
+        IntervalJson.put(json, "b", spread.b());
+        IntervalJson.put(json, "rho", spread.rho());
         if (spread.fitted()) {
             json.put("boundary", spread.boundary());
         } else {
@@ -122,10 +123,10 @@ public final class PensJson {
     }
 
     private static void homogeneity(ObjectNode json, PenHomogeneity test) {
-        number(json, "chi_square", test.chiSquare());
+        IntervalJson.put(json, "chi_square", test.chiSquare());
         if (test.why() == null) {
             json.put("df", test.df());
-            number(json, "p", test.p());
+            IntervalJson.put(json, "p", test.p());
             json.put("method", test.method());
         } else {
             json.putNull("df");
@@ -143,27 +144,7 @@ public final class PensJson {
     }
 
     static void limits(ObjectNode json, Interval interval) {
-        number(json, "low", interval == null ? Double.NaN : interval.low());
-        number(json, "high", interval == null ? Double.NaN : interval.high());
-    }
-
-    static ObjectNode interval(Interval interval) {
-        if (interval == null) {
-            return null;
-        }
-        ObjectNode json = JsonNodeFactory.instance.objectNode();
-        number(json, "value", interval.value());
-        limits(json, interval);
-        json.put("method", interval.method());
-        return json;
-    }
-
-    /** JSON has no number for what is not finite; null stands for it. */
-    static void number(ObjectNode json, String name, double value) {
-        if (Double.isFinite(value)) {
-            json.put(name, value);
-        } else {
-            json.putNull(name);
-        }
+        IntervalJson.put(json, "low", interval == null ? Double.NaN : interval.low());
+        IntervalJson.put(json, "high", interval == null ? Double.NaN : interval.high());
     }
 }

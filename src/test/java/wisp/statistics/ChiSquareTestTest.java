@@ -74,6 +74,7 @@ class ChiSquareTestTest {
         assertEquals(3, result.degreesOfFreedom());
     }
 
+    // Printed values quoted from memory:
     // Agresti 2007, An Introduction to Categorical Data Analysis, p. 39: party by gender, X² = 30.1, df = 2.
     @Test
     void thePrintedPartyExampleIsMet() {

@@ -24,6 +24,7 @@ class ClopperPearsonIntervalTest {
         }
     }
 
+    // Printed values quoted from memory:
     // Newcombe 1998 Stat Med 17:857, Table I, method 5, printed to four places.
     @Test
     void theFourPrintedExamplesOfNewcombeAreMet() {

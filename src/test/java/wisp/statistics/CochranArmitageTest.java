@@ -37,6 +37,7 @@ class CochranArmitageTest {
 
     @Test
     void agreesWithThePrintedTrendOfMalformationsOverAlcohol() {
+        // Printed values quoted from memory:
         // Graubard and Korn 1987; Agresti 2002, Categorical Data Analysis, section 5.3.5: z^2 = 6.57, P = 0.010, and
         // exact one-sided P = 0.0168 (Agresti, Mehta and Patel 1990)
         int[] cases = {48, 38, 5, 1, 1};

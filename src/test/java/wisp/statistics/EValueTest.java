@@ -19,6 +19,7 @@ class EValueTest {
 
     @Test
     void agreesWithThePrintedExampleOfVanderWeeleAndDing() {
+        // Printed values quoted from memory:
         // VanderWeele and Ding 2017, Ann Intern Med 167:268: RR 3.9 (1.8 to 8.7) has E 7.26 and limit 3.0
         EValue formula = EValue.of(new Interval(3.9, 1.8, 8.7, 0.95, "as printed"));
         assertEquals(7.26, formula.estimate(), 0.005);

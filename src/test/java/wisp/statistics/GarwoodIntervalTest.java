@@ -35,6 +35,7 @@ class GarwoodIntervalTest {
         }
     }
 
+    // Printed values quoted from memory:
     // Garwood 1936 Biometrika 28:437, table of 95 % limits of a Poisson mean, as reprinted in Altman, Machin, Bryant &
     // Gardner, Statistics with Confidence: 0: 0-3.689; 1: 0.025-5.572; 5: 1.623-11.668; 10: 4.795-18.390.
     @Test

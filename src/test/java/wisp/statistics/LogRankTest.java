@@ -41,6 +41,7 @@ class LogRankTest {
 
     @Test
     void agreesWithThePrintedTestOfFreireich() {
+        // Printed values quoted from memory:
         // Kleinbaum and Klein 2012, Survival Analysis, section 2.IV: O 9, E 19.25, chi-square 16.793
         CurveComparison test = LogRank.of(Freireich.times(), Freireich.events(), Freireich.arms());
         assertEquals(9, test.observed()[0]);

@@ -21,6 +21,7 @@ class MultipleTestingTest {
         assertArrayEquals(reference.numbers("expected/bonferroni"), MultipleTesting.bonferroni(p), 1e-12);
     }
 
+    // Printed values quoted from memory:
     // Benjamini & Hochberg 1995 J R Stat Soc B 57:289, section 3.2: of the same fifteen, their procedure rejects four
     // at 0.05 and Bonferroni's three; Holm's rejects three.
     @Test

@@ -38,6 +38,7 @@ class NewcombeDifferenceTest {
         }
     }
 
+    // Printed values quoted from memory:
     // Newcombe 1998 Stat Med 17:873, Table II, method 10, printed to four places.
     @Test
     void thePrintedExamplesOfNewcombeAreMet() {

@@ -79,6 +79,7 @@ class OddsRatioTest {
         }
     }
 
+    // Printed values quoted from memory:
     // Doll & Hill 1950 BMJ 2:739, men: the odds ratio printed for it in textbooks is 14.04.
     @Test
     void dollAndHillHasAnOddsRatioOfFourteen() {

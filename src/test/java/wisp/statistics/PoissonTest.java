@@ -42,6 +42,7 @@ class PoissonTest {
 
     @Test
     void agreesWithThePrintedTableOfMcCullaghAndNelder() {
+        // Printed values quoted from memory:
         // McCullagh and Nelder 1989, Generalized Linear Models, section 6.3.2: deviance 38.7 on 25, Pearson 42.3
         RegressionFit fit = ships(ReferenceFile.read("poisson-ships"));
         double[] printed = {-6.41, -0.54, -0.69, -0.08, 0.33, 0.70, 0.82, 0.45, 0.38};
@@ -54,6 +55,7 @@ class PoissonTest {
 
     @Test
     void oneIndicatorIsTheRateRatio() {
+        // Printed values quoted from memory:
         // Freireich and others 1963: 9 relapses in 359 person-weeks against 21 in 182
         RegressionFit fit = Poisson.fit(new double[] {9, 21}, new double[] {359, 182}, new double[][] {{1, 1}, {1, 0}});
         assertEquals(9.0 / 359 / (21.0 / 182), fit.coefficients().ratio(1, 0.95).value(), 1e-9);

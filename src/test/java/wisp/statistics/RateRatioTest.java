@@ -57,6 +57,7 @@ class RateRatioTest {
         assertRow(expected, fluoroscopy(EXACT_CONDITIONAL), 1e-6);
     }
 
+    // Printed values quoted from memory:
     // Rothman & Greenland, Modern Epidemiology, 2nd ed. 1998, ch. 14: fluoroscopy and breast cancer, 41
     // in 28,010 against 15 in 19,017 person-years, rate ratio 1.86, 95 % limits 1.03 and 3.35.
     @Test

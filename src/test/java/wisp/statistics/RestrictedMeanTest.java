@@ -32,6 +32,7 @@ class RestrictedMeanTest {
 
     @Test
     void agreesWithThePrintedMeanOfThe6MpArm() {
+        // Printed values quoted from memory:
         // Klein and Moeschberger 2003, example 4.2: mean restricted to 35 weeks 23.3, standard error 2.83
         SurvivalCurve curve = KaplanMeier.of(Freireich.SIX_MP, Freireich.sixMpRelapses());
         RestrictedMean.Area area = RestrictedMean.area(curve, 35);

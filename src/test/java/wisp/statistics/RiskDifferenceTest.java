@@ -23,6 +23,7 @@ class RiskDifferenceTest {
         ReferenceFile.assertClose(reference.number(path + "/upper"), interval.high(), 1e-6, "high");
     }
 
+    // Printed values quoted from memory:
     // Newcombe 1998 Stat Med 17:873, Table II, method 1 (Wald), 56/70 less 48/80, printed 0.0575 to 0.3425.
     @Test
     void thePrintedExampleOfNewcombeIsMet() {

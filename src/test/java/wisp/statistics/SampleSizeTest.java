@@ -52,6 +52,7 @@ class SampleSizeTest {
                 "size");
     }
 
+    // Printed values quoted from memory:
     // Thrusfield, Veterinary Epidemiology, 3rd ed. 2005, sample sizes for prevalence: 95 %, expected prevalence 50 %,
     // precision 5 %:
     // 384;

@@ -34,6 +34,7 @@ class SplineTest {
     // No printed table of either basis was found in searching, so that the formula is worked by hand.
     @Test
     void restrictedBasisAgreesWithHarrellsFormulaByHand() {
+        // Printed values quoted from memory:
         // Harrell 2015, eq. 2.25, knots 0, 1, 2 at x = 3: (27 - 2 * 8 + 1 * 1) / 4
         assertArrayEquals(new double[] {3, 12.0 / 4}, RestrictedCubicSpline.basis(new double[] {3}, 0, 1, 2)[0], 1e-12);
     }
@@ -70,6 +71,7 @@ class SplineTest {
     void knotsFollowHarrellsTable() {
         double[] x = new double[101];
         Arrays.setAll(x, i -> 100 - i);
+        // Printed values quoted from memory:
         // Harrell 2015, table 2.3: 4 knots at .05, .35, .65, .95
         assertArrayEquals(new double[] {5, 35, 65, 95}, RestrictedCubicSpline.knots(x, 4), 1e-12);
         CannotEstimate ties = assertThrows(CannotEstimate.class, () -> RestrictedCubicSpline.knots(new double[9], 3));

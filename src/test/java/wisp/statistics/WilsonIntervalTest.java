@@ -38,6 +38,7 @@ class WilsonIntervalTest {
         }
     }
 
+    // Printed values quoted from memory:
     // Newcombe 1998 Stat Med 17:857, Table I, method 3, printed to four places.
     @Test
     void theFourPrintedExamplesOfNewcombeAreMet() {

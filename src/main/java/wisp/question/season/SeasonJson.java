@@ -5,9 +5,9 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Locale;
 import wisp.indicator.EstimateJson;
+import wisp.indicator.IntervalJson;
 import wisp.indicator.Selection;
 import wisp.indicator.Target;
-import wisp.statistics.Interval;
 
 /** Writes the answer as the JSON that the command line and the HTTP interface give out. */
 public final class SeasonJson {
@@ -65,9 +65,9 @@ public final class SeasonJson {
             json.putNull("standardised");
         } else {
             ObjectNode standardised = json.putObject("standardised");
-            standardised.set("value", interval(mix.now()));
-            standardised.set("before", interval(mix.before()));
-            standardised.set("difference", interval(mix.difference()));
+            standardised.set("value", IntervalJson.of(mix.now()));
+            standardised.set("before", IntervalJson.of(mix.before()));
+            standardised.set("difference", IntervalJson.of(mix.difference()));
             mix.strata().forEach(standardised.putArray("groups")::add);
             standardised.put("counted", mix.counted());
             standardised.put("left_out", mix.leftOut());
@@ -77,7 +77,7 @@ public final class SeasonJson {
             }
         }
         json.put("headline", figure.headline());
-        put(json, "p_adjusted", figure.adjustedP());
+        IntervalJson.put(json, "p_adjusted", figure.adjustedP());
         json.put("chance", figure.chance().words());
         return json;
     }
@@ -111,7 +111,7 @@ public final class SeasonJson {
             one.put("edges", share.of().edges());
             one.put("target", share.of().target());
             one.put("calves", share.calves().count());
-            one.set("share", interval(share.share()));
+            one.set("share", IntervalJson.of(share.share()));
         }
         return json;
     }
@@ -151,7 +151,7 @@ public final class SeasonJson {
                 of.put("to_days", week.toDays());
                 of.put("episodes", week.episodes().count());
                 of.put("calf_days", week.calfDays());
-                of.set("hazard", interval(week.hazard()));
+                of.set("hazard", IntervalJson.of(week.hazard()));
             }
         }
         return json;
@@ -169,7 +169,7 @@ public final class SeasonJson {
                 of.put("monday", week.monday().toString());
                 of.put("episodes", week.episodes().count());
                 of.put("calf_days_present", week.calfDays());
-                of.set("rate", interval(week.rate()));
+                of.set("rate", IntervalJson.of(week.rate()));
             }
         }
         return json;
@@ -206,34 +206,15 @@ public final class SeasonJson {
             one.put("group", line.group().name());
             one.put("numerator", line.group().numerator());
             one.put("denominator", line.group().denominator());
-            one.set("value", interval(line.group().interval()));
+            one.set("value", IntervalJson.of(line.group().interval()));
             boolean compared = line.group().comparison() != null;
-            one.set("difference", compared ? interval(line.group().comparison().difference()) : null);
-            put(one, "p_adjusted", line.adjustedP());
+            one.set(
+                    "difference",
+                    compared ? IntervalJson.of(line.group().comparison().difference()) : null);
+            IntervalJson.put(one, "p_adjusted", line.adjustedP());
             one.put("chance", line.chance().words());
             one.put("calves", EstimateJson.calves(line.group(), StrataAddress.of(line, table, selection)));
         }
         return json;
-    }
-
-    private static ObjectNode interval(Interval interval) {
-        if (interval == null) {
-            return null;
-        }
-        ObjectNode json = JSON.objectNode();
-        put(json, "value", interval.value());
-        put(json, "low", interval.low());
-        put(json, "high", interval.high());
-        json.put("method", interval.method());
-        return json;
-    }
-
-    /** JSON has no number for what is not finite; null stands for it. */
-    private static void put(ObjectNode json, String name, double value) {
-        if (Double.isFinite(value)) {
-            json.put(name, value);
-        } else {
-            json.putNull(name);
-        }
     }
 }

@@ -145,7 +145,7 @@ final class SeasonSentences {
         }
         int most = recorded.stream().mapToInt(Deaths.Cause::beforeWeaning).max().orElseThrow();
         if (most == 1) {
-            return Optional.of(of + ages + "; no cause is recorded for more than one of them.");
+            return Optional.of(of + ages + "; no single cause is recorded for more than one of them.");
         }
         List<String> first = recorded.stream()
                 .filter(cause -> cause.beforeWeaning() == most)
