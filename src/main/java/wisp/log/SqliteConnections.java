@@ -7,6 +7,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.locks.LockSupport;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -22,6 +23,7 @@ import org.jooq.impl.DSL;
 final class SqliteConnections implements AutoCloseable {
     private static final Settings SETTINGS = new Settings().withExecuteLogging(false);
     private static final int IDLE_READERS = 8;
+    private static final long TRY_AGAIN_NANOS = 10_000_000;
 
     private final Path file;
     private final SqliteFailure failure;
@@ -143,23 +145,38 @@ final class SqliteConnections implements AutoCloseable {
         }
     }
 
+    /**
+     * Opens the writer. SQLite answers that the file is locked without waiting where several connections turn a new file
+     * to a write-ahead log at once, as no busy handler is asked then; so the whole is tried again until the time that a
+     * locked file is waited for is over.
+     */
     private Connection openWriter() {
-        Connection connection = null;
-        try {
-            connection = open();
-            Migrations.check(connection, file.toString());
-            execute(connection, "PRAGMA journal_mode = WAL");
-            execute(connection, "PRAGMA synchronous = FULL");
-            execute(connection, "PRAGMA max_page_count = " + limits.pages());
-            Migrations.apply(connection);
-            return connection;
-        } catch (SQLException failed) {
-            close(connection);
-            throw failure.of(failed, "It was left as it is.");
-        } catch (RuntimeException | Error refused) {
-            close(connection);
-            throw refused;
+        long giveUp = System.nanoTime() + limits.busyTimeout().toNanos();
+        while (true) {
+            Connection connection = null;
+            try {
+                connection = open();
+                prepare(connection);
+                return connection;
+            } catch (SQLException failed) {
+                close(connection);
+                if (!SqliteFailure.locked(failed) || System.nanoTime() - giveUp >= 0) {
+                    throw failure.of(failed, "It was left as it is.");
+                }
+                LockSupport.parkNanos(TRY_AGAIN_NANOS);
+            } catch (RuntimeException | Error refused) {
+                close(connection);
+                throw refused;
+            }
         }
+    }
+
+    private void prepare(Connection connection) throws SQLException {
+        Migrations.check(connection, file.toString());
+        execute(connection, "PRAGMA journal_mode = WAL");
+        execute(connection, "PRAGMA synchronous = FULL");
+        execute(connection, "PRAGMA max_page_count = " + limits.pages());
+        Migrations.apply(connection);
     }
 
     private Connection reader() throws SQLException {

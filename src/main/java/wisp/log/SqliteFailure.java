@@ -1,6 +1,7 @@
 package wisp.log;
 
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.time.Duration;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -27,6 +28,11 @@ final class SqliteFailure {
             }
         }
         return new LogFailure(file + " cannot be used (" + failed.getMessage() + "). " + outcome, failed);
+    }
+
+    /** Whether another connection holds the file. */
+    static boolean locked(SQLException failed) {
+        return failed instanceof SQLiteException sqlite && (sqlite.getResultCode().code & 0xff) == 5;
     }
 
     private LogFailure of(SQLiteException failed, String outcome) {

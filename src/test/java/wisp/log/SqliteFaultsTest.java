@@ -261,7 +261,7 @@ class SqliteFaultsTest {
     void manyMayOpenANewFolderAtOnce() throws Exception {
         ExecutorService pool = Executors.newFixedThreadPool(8);
         try {
-            for (int round = 0; round < 12; round++) {
+            for (int round = 0; round < 60; round++) {
                 Path fresh = folder.resolve("round" + round);
                 CyclicBarrier together = new CyclicBarrier(8);
                 List<Callable<Long>> openers = Collections.nCopies(8, () -> {
