@@ -146,9 +146,9 @@ final class SqliteConnections implements AutoCloseable {
     }
 
     /**
-     * Opens the writer. SQLite answers that the file is locked without waiting where several connections turn a new file
-     * to a write-ahead log at once, as no busy handler is asked then; so the whole is tried again until the time that a
-     * locked file is waited for is over.
+     * Opens the writer. SQLite answers that the file is locked without waiting where several connections turn a new
+     * file to a write-ahead log at once, as no busy handler is asked then; so the whole is tried again until the time
+     * that a locked file is waited for is over.
      */
     private Connection openWriter() {
         long giveUp = System.nanoTime() + limits.busyTimeout().toNanos();

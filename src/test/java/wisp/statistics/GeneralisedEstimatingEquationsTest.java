@@ -52,8 +52,8 @@ class GeneralisedEstimatingEquationsTest {
     /**
      * Sixteen children of the Six Cities study (Lipsitz and others 1994), data as listed in the SAS/STAT user's guide,
      * GENMOD, "Generalized Estimating Equations"; its printed estimates from memory, up to their common sign, which is
-     * that of the outcome modelled. SAS divides the moments by rows less columns and geepack, followed here, does not: that moves the third or fourth
-     * decimal, and the correlation from 0.165 to 0.169.
+     * that of the outcome modelled. SAS divides the moments by rows less columns and geepack, followed here, does not:
+     * that moves the third or fourth decimal, and the correlation from 0.165 to 0.169.
      */
     @Test
     void isNearThePrintedFitOfSixteenChildren() {

@@ -1,8 +1,8 @@
 package wisp.statistics;
 
 /**
- * Wheeze of 537 children of Steubenville, Ohio, at 7 to 10 years by their mothers' smoking (the Six Cities study; Zeger,
- * Liang and Albert 1988 Biometrics 44:1049): the counts of the sixteen patterns of wheeze, 0000 to 1111 with the
+ * Wheeze of 537 children of Steubenville, Ohio, at 7 to 10 years by their mothers' smoking (the Six Cities study;
+ * Zeger, Liang and Albert 1988 Biometrics 44:1049): the counts of the sixteen patterns of wheeze, 0000 to 1111 with the
  * youngest age first, from memory of the published table. They add up to its 350 and 187 children.
  */
 record Ohio(boolean[] wheeze, int[] child, double[][] design) {
