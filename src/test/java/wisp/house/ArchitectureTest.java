@@ -34,29 +34,26 @@ class ArchitectureTest {
         arrows.put("simulation", Set.of("event"));
         arrows.put("log", Set.of("event"));
         arrows.put("interchange", Set.of("event", "log"));
-        arrows.put("history", Set.of("event", "log"));
+        arrows.put("tag", Set.of());
+        arrows.put("history", Set.of("event", "log", "tag"));
         arrows.put("cohort", Set.of("event", "log", "history"));
         arrows.put("indicator", Set.of("event", "history", "cohort", "statistics"));
         arrows.put("question", Set.of("event", "history", "cohort", "indicator", "statistics"));
+        arrows.put("due", Set.of("event", "history", "cohort", "indicator", "statistics", "tag"));
+        arrows.put("sample", Set.of("event", "log", "history", "cohort", "tag"));
+        arrows.put("medicine", Set.of("event", "history", "cohort"));
         arrows.put("records", Set.of("event", "log", "history", "cohort", "indicator"));
-        arrows.put(
-                "site",
-                Set.of("event", "log", "history", "cohort", "indicator", "question", "records", "statistics", "chart"));
-        arrows.put(
-                "cli",
-                Set.of(
-                        "event",
-                        "log",
-                        "history",
-                        "cohort",
-                        "indicator",
-                        "records",
-                        "site",
-                        "interchange",
-                        "simulation",
-                        "question",
-                        "statistics"));
+        Set<String> answers = Set.of("question", "due", "sample", "medicine", "tag", "statistics", "chart");
+        arrows.put("report", and(answers, "event", "log", "history", "cohort", "indicator", "records"));
+        arrows.put("site", and(arrows.get("report"), "report"));
+        arrows.put("cli", and(arrows.get("site"), "site", "interchange", "simulation"));
         return arrows;
+    }
+
+    private static Set<String> and(Set<String> some, String... others) {
+        Set<String> all = new TreeSet<>(some);
+        all.addAll(List.of(others));
+        return all;
     }
 
     @Test
