@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wisp.indicator.Definitions;
+import wisp.question.navels.NavelsJson;
+import wisp.question.navels.NavelsQuestion;
 import wisp.question.season.SeasonJson;
 import wisp.question.season.SeasonQuestion;
 

@@ -3,7 +3,7 @@ package wisp.site;
 import java.util.Map;
 import wisp.cohort.NavelDelay;
 import wisp.indicator.Stratum;
-import wisp.question.NavelsQuestion;
+import wisp.question.navels.NavelsQuestion;
 
 /** Addresses of the calves behind the counts of the navels question; the filters in use stay in every one of them. */
 final class NavelLinks {

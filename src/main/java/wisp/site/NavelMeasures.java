@@ -3,10 +3,10 @@ package wisp.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import wisp.question.LateTreatment;
-import wisp.question.Measured;
-import wisp.question.Plain;
-import wisp.question.TwoGroups;
+import wisp.question.navels.LateTreatment;
+import wisp.question.navels.Measured;
+import wisp.question.navels.Plain;
+import wisp.question.navels.TwoGroups;
 import wisp.statistics.Interval;
 
 /** Late against early as rows of a table: each measure with its interval and method, or why there is none. */

@@ -7,15 +7,15 @@ import wisp.cohort.NavelDelay;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.indicator.IndicatorSentence;
-import wisp.question.AdjustedDose;
-import wisp.question.CareStratum;
-import wisp.question.DelayClass;
-import wisp.question.GroupRisk;
-import wisp.question.Measured;
-import wisp.question.NavelsAnswer;
-import wisp.question.NavelsWords;
-import wisp.question.Plain;
-import wisp.question.Tested;
+import wisp.question.navels.AdjustedDose;
+import wisp.question.navels.CareStratum;
+import wisp.question.navels.DelayClass;
+import wisp.question.navels.GroupRisk;
+import wisp.question.navels.Measured;
+import wisp.question.navels.NavelsAnswer;
+import wisp.question.navels.NavelsWords;
+import wisp.question.navels.Plain;
+import wisp.question.navels.Tested;
 
 /**
  * The page of the navels question.

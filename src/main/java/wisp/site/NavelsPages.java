@@ -5,8 +5,8 @@ import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Set;
-import wisp.question.NavelsAnswer;
-import wisp.question.NavelsQuestion;
+import wisp.question.navels.NavelsAnswer;
+import wisp.question.navels.NavelsQuestion;
 import wisp.records.Records;
 
 /** The addresses of the navels question: the page, its pictures as PNG, its table as CSV. */

@@ -19,12 +19,12 @@ import wisp.chart.Mark;
 import wisp.chart.Picture;
 import wisp.chart.Points;
 import wisp.chart.Rug;
-import wisp.question.DelayClass;
-import wisp.question.DoseResponse;
-import wisp.question.LateTreatment;
-import wisp.question.Measured;
-import wisp.question.NavelsAnswer;
-import wisp.question.Plain;
+import wisp.question.navels.DelayClass;
+import wisp.question.navels.DoseResponse;
+import wisp.question.navels.LateTreatment;
+import wisp.question.navels.Measured;
+import wisp.question.navels.NavelsAnswer;
+import wisp.question.navels.Plain;
 import wisp.statistics.Interval;
 
 /** Draws the answer of the navels question: risk by class of delay, late against early, and the curve over minutes. */

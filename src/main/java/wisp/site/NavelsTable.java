@@ -6,9 +6,9 @@ import tech.tablesaw.api.DoubleColumn;
 import tech.tablesaw.api.IntColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
-import wisp.question.DelayClass;
-import wisp.question.Measured;
-import wisp.question.NavelsAnswer;
+import wisp.question.navels.DelayClass;
+import wisp.question.navels.Measured;
+import wisp.question.navels.NavelsAnswer;
 import wisp.statistics.Interval;
 
 /** The classes of delay as a table for other programs; shares as fractions, what cannot be estimated empty. */

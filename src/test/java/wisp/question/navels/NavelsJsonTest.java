@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import wisp.indicator.Selection;
+import wisp.question.Question;
+import wisp.question.Questions;
 
 class NavelsJsonTest {
     private static final Selection ALL = Selection.NEWEST.ofSeason(Selection.ALL);

@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;

@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import wisp.statistics.CannotEstimate;
 import wisp.statistics.SampleSize;

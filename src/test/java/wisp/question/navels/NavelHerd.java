@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import java.nio.file.Path;
 import java.time.Clock;

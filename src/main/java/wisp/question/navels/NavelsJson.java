@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -12,7 +12,7 @@ import wisp.indicator.Selection;
 import wisp.indicator.Stratum;
 
 /** Writes the answer of the navels question as JSON. */
-final class NavelsJson {
+public final class NavelsJson {
     private final NavelsAnswer answer;
     private final Selection selection;
 
@@ -21,7 +21,8 @@ final class NavelsJson {
         this.selection = selection.by(null);
     }
 
-    static ObjectNode of(NavelsAnswer answer, Selection selection) {
+    /** Everything that the page shows. */
+    public static ObjectNode of(NavelsAnswer answer, Selection selection) {
         return new NavelsJson(answer, selection).json();
     }
 

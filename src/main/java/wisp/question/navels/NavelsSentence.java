@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import wisp.indicator.Rule;
 import wisp.indicator.Selection;

@@ -1,4 +1,4 @@
-package wisp.question;
+package wisp.question.navels;
 
 import java.util.ArrayList;
 import java.util.Comparator;
