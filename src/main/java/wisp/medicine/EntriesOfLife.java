@@ -73,7 +73,9 @@ final class EntriesOfLife {
         relief(MedicineEntry.Kind.PAIN_RELIEF, event, painRelief, reason, counts);
     }
 
-    /** One that was given; nothing is known of its quantity, batch and withdrawal, as the event has no place for them. */
+    /**
+     * One that was given; nothing is known of its quantity, batch and withdrawal, as the event has no place for them.
+     */
     private void relief(MedicineEntry.Kind kind, LifeEvent event, Relief relief, String reason, boolean counts) {
         if (relief != null && relief.given()) {
             Set<Particular> missing = EnumSet.of(Particular.QUANTITY, Particular.BATCH, Particular.WITHDRAWAL);

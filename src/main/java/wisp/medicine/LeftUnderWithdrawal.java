@@ -3,7 +3,6 @@ package wisp.medicine;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
-import wisp.cohort.Cohort;
 import wisp.history.Exit;
 import wisp.history.Life;
 import wisp.history.MeatWithdrawal;
@@ -28,10 +27,5 @@ public record LeftUnderWithdrawal(Life life, LocalDate day, MeatWithdrawal last)
                 .filter(one -> one.runsAt(life.exit().time()))
                 .max(Comparator.comparing(MeatWithdrawal::end))
                 .map(last -> new LeftUnderWithdrawal(life, day, last));
-    }
-
-    /** How many animals of a cohort left under withdrawal. */
-    public static long count(Cohort cohort) {
-        return cohort.lives().stream().filter(life -> of(life).isPresent()).count();
     }
 }

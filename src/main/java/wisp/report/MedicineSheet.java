@@ -60,6 +60,14 @@ public record MedicineSheet(
                 book.left().stream().map(MedicineSheet::left).toList());
     }
 
+    /** Every animal of a cohort that left under withdrawal. */
+    public static List<Gone> left(Cohort cohort) {
+        return cohort.lives().stream()
+                .flatMap(life -> LeftUnderWithdrawal.of(life).stream())
+                .map(MedicineSheet::left)
+                .toList();
+    }
+
     /** Prints the sheet. */
     public byte[] pdf() {
         return PrintedPage.pdf("print/medicine-book.jte", this);

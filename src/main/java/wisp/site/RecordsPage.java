@@ -12,6 +12,7 @@ import wisp.history.Withdrawn;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.records.Records;
+import wisp.report.MedicineSheet;
 
 /**
  * How good the records are: what share of calves has what recorded, which events no figure counts and how to mend them,
@@ -22,6 +23,7 @@ import wisp.records.Records;
  * @param corrections the newest corrections of the whole log, each with a way to withdraw it
  * @param corrected how many corrections stand
  * @param pending figures that the end of what is recorded leaves open for some calves
+ * @param left animals that left under a recorded withdrawal: true, so not marked, but never passed over
  */
 public record RecordsPage(
         Frame frame,
@@ -30,7 +32,8 @@ public record RecordsPage(
         List<Row> marks,
         List<Corrected> corrections,
         int corrected,
-        List<Pending> pending) {
+        List<Pending> pending,
+        List<MedicineSheet.Gone> left) {
     private static final int CORRECTIONS_SHOWN = 30;
 
     /** One marked event and whose it is. */
@@ -53,7 +56,13 @@ public record RecordsPage(
                 rows(cohort, frame.links(), asked.selection().asOf() == null),
                 corrections.subList(0, Math.min(CORRECTIONS_SHOWN, corrections.size())),
                 corrections.size(),
-                pending(asked, records, frame.links()));
+                pending(asked, records, frame.links()),
+                MedicineSheet.left(cohort));
+    }
+
+    /** Address of one animal. */
+    public String calf(String key) {
+        return frame.to(Links.calfPath(key));
     }
 
     /**

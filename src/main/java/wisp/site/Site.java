@@ -66,6 +66,7 @@ public final class Site implements AutoCloseable {
         api(config);
         new Pages(records).addTo(config);
         new PensPages(records).addTo(config);
+        new MedicinesPages(records).addTo(config);
         errors(config);
     }
 

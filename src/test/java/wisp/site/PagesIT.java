@@ -103,6 +103,7 @@ class PagesIT {
         pages.put("navels", demo.address("/navels"));
         pages.put("pens", demo.address("/pens"));
         pages.put("records", demo.address("/records"));
+        pages.put("medicines", demo.address("/medicines?given-from=2026-01-01"));
         pages.put("error", demo.address("/?by=moon&sex=both"));
         pages.put("empty", empty.address("/"));
         pages.put("undescribed", corrected.address("/"));
