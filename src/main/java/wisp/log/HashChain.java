@@ -17,14 +17,14 @@ import java.util.HexFormat;
  * and {@code hash} not. The previous hash goes in as its 64 characters of text, so that the chain can be checked by
  * hand: {@code printf '%s%s' "$previous" "$json" | sha256sum}.
  */
-final class HashChain {
+public final class HashChain {
     /** What stands for the hash before the first event. */
-    static final String BEGINNING = "0".repeat(64);
+    public static final String BEGINNING = "0".repeat(64);
 
     private HashChain() {}
 
     /** The hash of an event that follows the one with the previous hash. */
-    static String next(String previous, String canonicalJson) {
+    public static String next(String previous, String canonicalJson) {
         MessageDigest digest = sha256();
         digest.update(previous.getBytes(StandardCharsets.US_ASCII));
         return HexFormat.of().formatHex(digest.digest(canonicalJson.getBytes(StandardCharsets.UTF_8)));

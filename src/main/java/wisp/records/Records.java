@@ -3,11 +3,13 @@ package wisp.records;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import wisp.cohort.Cohort;
 import wisp.cohort.Herd;
 import wisp.event.Event;
@@ -20,6 +22,7 @@ import wisp.indicator.Definitions;
 import wisp.indicator.Figures;
 import wisp.log.Appended;
 import wisp.log.Appended.Outcome;
+import wisp.log.DayHeads;
 import wisp.log.EventLog;
 import wisp.log.Logs;
 import wisp.log.StoredEvent;
@@ -39,6 +42,7 @@ public final class Records implements AutoCloseable {
     private final Clock clock;
     private final Herd herd = Herd.following();
     private final Map<Instant, Cohort> past = new LinkedHashMap<>();
+    private DayHeads dayHeads = DayHeads.none(ZoneId.of("UTC"));
     private long followed;
 
     /** Records over an open log. */
@@ -108,6 +112,16 @@ public final class Records implements AutoCloseable {
             }
         }
         return known;
+    }
+
+    /** The log's head at the end of each day of recording, by the farm's clocks. */
+    public synchronized DayHeads dayHeads() {
+        ZoneId zone = cohort().farm().latest().zone();
+        if (!dayHeads.zone().equals(zone)) {
+            dayHeads = DayHeads.none(zone);
+        }
+        inBatches(dayHeads.head().sequence(), batch -> dayHeads = dayHeads.with(batch));
+        return dayHeads;
     }
 
     /**
@@ -188,15 +202,19 @@ public final class Records implements AutoCloseable {
     }
 
     private void feed(Herd into, long after) {
+        inBatches(after, into::apply);
+    }
+
+    private void inBatches(long after, Consumer<List<StoredEvent>> reader) {
         List<StoredEvent> batch = new ArrayList<>();
         log.replay(after, stored -> {
             batch.add(stored);
             if (batch.size() == BATCH) {
-                into.apply(batch);
+                reader.accept(batch);
                 batch.clear();
             }
         });
-        into.apply(batch);
+        reader.accept(batch);
     }
 
     @Override

@@ -4,10 +4,12 @@ import io.javalin.http.Context;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Set;
+import tech.tablesaw.api.LongColumn;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.selection.Selection;
 import wisp.history.Mark;
+import wisp.log.DayHead;
 import wisp.records.Records;
 
 /** The lists behind the pages as CSV, with a line of names at the head. */
@@ -49,6 +51,19 @@ final class CsvLists {
             id.append(one.event().id());
         }
         give(ctx, "records", Table.create("marks", subject, event, time, mark, problem, mend, source, id));
+    }
+
+    /** {@code GET /records/heads.csv}: the log's head at the end of each day of recording. */
+    void heads(Context ctx) {
+        StringColumn day = StringColumn.create("day");
+        LongColumn sequence = LongColumn.create("sequence");
+        StringColumn hash = StringColumn.create("hash");
+        for (DayHead one : records.dayHeads().days()) {
+            day.append(one.day().toString());
+            sequence.append(one.head().sequence());
+            hash.append(one.head().hash());
+        }
+        give(ctx, "heads", Table.create("heads", day, sequence, hash));
     }
 
     private static void give(Context ctx, String name, Table table) {

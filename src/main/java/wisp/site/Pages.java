@@ -40,6 +40,7 @@ final class Pages {
         config.routes.get("/calves.csv", lists::calves);
         config.routes.get("/records", this::records);
         config.routes.get("/records.csv", lists::marks);
+        config.routes.get("/records/heads.csv", lists::heads);
         new Mending(records).addTo(config);
         new NavelsPages(records).addTo(config);
     }

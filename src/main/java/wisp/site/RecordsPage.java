@@ -11,6 +11,7 @@ import wisp.history.Mark;
 import wisp.history.Withdrawn;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
+import wisp.log.DayHead;
 import wisp.records.Records;
 import wisp.report.MedicineSheet;
 
@@ -24,6 +25,8 @@ import wisp.report.MedicineSheet;
  * @param corrected how many corrections stand
  * @param pending figures that the end of what is recorded leaves open for some calves
  * @param left animals that left under a recorded withdrawal: true, so not marked, but never passed over
+ * @param heads the log's head at the end of the newest days of recording, newest first
+ * @param days how many days of recording there are
  */
 public record RecordsPage(
         Frame frame,
@@ -33,7 +36,10 @@ public record RecordsPage(
         List<Corrected> corrections,
         int corrected,
         List<Pending> pending,
-        List<MedicineSheet.Gone> left) {
+        List<MedicineSheet.Gone> left,
+        List<Head> heads,
+        int days) {
+    private static final int HEADS_SHOWN = 14;
     private static final int CORRECTIONS_SHOWN = 30;
 
     /** One marked event and whose it is. */
@@ -45,10 +51,20 @@ public record RecordsPage(
     /** How many calves, or episodes, a figure still waits for. */
     public record Pending(String title, String href, int count, String calves) {}
 
+    /** The log's newest event when a day ended. */
+    public record Head(String day, long sequence, String hash) {
+        Head(DayHead day) {
+            this(Shown.day(day.day()), day.head().sequence(), day.head().hash());
+        }
+    }
+
     static RecordsPage of(Asked asked, Records records) {
         Frame frame = Frame.of(asked, "Records", "/records", Map.of());
         Cohort cohort = asked.cohort();
         List<Corrected> corrections = corrections(asked, frame.links());
+        List<DayHead> days = records.dayHeads().days();
+        List<Head> heads = new ArrayList<>();
+        days.subList(Math.max(0, days.size() - HEADS_SHOWN), days.size()).forEach(day -> heads.add(0, new Head(day)));
         return new RecordsPage(
                 frame,
                 asked.selection().calves(cohort).length,
@@ -57,7 +73,9 @@ public record RecordsPage(
                 corrections.subList(0, Math.min(CORRECTIONS_SHOWN, corrections.size())),
                 corrections.size(),
                 pending(asked, records, frame.links()),
-                MedicineSheet.left(cohort));
+                MedicineSheet.left(cohort),
+                heads,
+                days.size());
     }
 
     /** Address of one animal. */

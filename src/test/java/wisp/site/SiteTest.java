@@ -58,6 +58,7 @@ class SiteTest {
                         "/api/v1/figures",
                         "/api/v1/figures/{id}",
                         "/api/v1/health",
+                        "/api/v1/log/heads",
                         "/api/v1/pens",
                         "/api/v1/questions/{name}")),
                 paths);
