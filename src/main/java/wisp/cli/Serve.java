@@ -5,6 +5,7 @@ import java.net.InetAddress;
 import java.net.NetworkInterface;
 import java.net.SocketException;
 import java.net.UnknownHostException;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -31,6 +32,12 @@ final class Serve implements Callable<Integer> {
             defaultValue = "127.0.0.1",
             description = "Address to listen on. Default: ${DEFAULT-VALUE}, this machine alone.")
     private String bind;
+
+    @Option(
+            names = "--name",
+            paramLabel = "HOST",
+            description = "Name that others call it by, as behind a proxy; may be given again for another.")
+    private Set<String> names = Set.of();
 
     @Option(names = "--demo", description = "Fill an empty data folder with the demo seasons first.")
     private boolean demo;
@@ -75,7 +82,7 @@ final class Serve implements Callable<Integer> {
 
     private Site start(Records records) {
         try {
-            return Site.start(records, bind, port);
+            return Site.start(records, bind, port, names);
         } catch (JavalinBindException taken) {
             if (!ours()) {
                 throw new Refusals(

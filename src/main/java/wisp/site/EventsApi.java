@@ -35,10 +35,12 @@ final class EventsApi {
 
     private final Records records;
     private final LiveFeed live;
+    private final Meters meters;
 
-    EventsApi(Records records, LiveFeed live) {
+    EventsApi(Records records, LiveFeed live, Meters meters) {
         this.records = records;
         this.live = live;
+        this.meters = meters;
     }
 
     /** {@code POST /api/v1/events}. */
@@ -48,6 +50,7 @@ final class EventsApi {
         List<Reading> readings = readings(ctx);
         Intake intake = records.take(readings, partial);
         live.wake();
+        meters.offered(intake);
         boolean nothing = !intake.refused().isEmpty() && (!partial || intake.accepted() + intake.duplicate() == 0);
         ObjectNode json = json(intake);
         if (nothing) {

@@ -12,8 +12,8 @@ final class Health {
         this.records = records;
     }
 
-    /** {@code GET /health}: 200 when the log can be read. */
-    void show(Context ctx) {
+    /** {@code GET /health} and {@code /health/ready}: 200 when the log can be read; else its failure, 503. */
+    void ready(Context ctx) {
         long last = records.log().last();
         ctx.json(JsonNodeFactory.instance
                 .objectNode()
@@ -21,5 +21,10 @@ final class Health {
                 .put("live", true)
                 .put("ready", true)
                 .put("sequence", last));
+    }
+
+    /** {@code GET /health/live}: 200 as long as the process answers, whatever the log's state. */
+    void live(Context ctx) {
+        ctx.json(JsonNodeFactory.instance.objectNode().put("status", "ok").put("live", true));
     }
 }

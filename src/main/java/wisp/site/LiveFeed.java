@@ -32,6 +32,11 @@ final class LiveFeed {
         this.records = records;
     }
 
+    /** How many clients follow. */
+    int clients() {
+        return clients.size();
+    }
+
     void stop() {
         stopped = true;
         wake();

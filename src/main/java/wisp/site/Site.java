@@ -6,25 +6,32 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
 import java.util.List;
+import java.util.Set;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.slf4j.event.Level;
 import wisp.log.LogFailure;
 import wisp.records.Records;
 
 /** The server: every address that there is, and what each error looks like. */
 public final class Site implements AutoCloseable {
     private static final long LARGEST_BODY = 64L * 1024 * 1024;
+    private static final long STOP_WITHIN_MS = 15_000;
     private static final Logger LOGGER = LoggerFactory.getLogger(Site.class);
 
     private final Records records;
     private final OwnHosts hosts;
     private final LiveFeed live;
+    private final Meters meters;
+    private final GracefulHandler graceful = new GracefulHandler();
     private final Javalin app;
 
-    private Site(Records records, String host) {
+    private Site(Records records, String host, Set<String> names) {
         this.records = records;
-        this.hosts = new OwnHosts(host);
+        this.hosts = new OwnHosts(host, names);
         this.live = new LiveFeed(records);
+        this.meters = new Meters(records, live::clients, this::underWay);
         this.app = Javalin.create(this::configure);
     }
 
@@ -34,8 +41,23 @@ public final class Site implements AutoCloseable {
      * @param port 0 takes any free port
      */
     public static Site start(Records records, String host, int port) {
-        Site site = new Site(records, host);
+        return start(records, host, port, Set.of());
+    }
+
+    /**
+     * Starts serving under names of its own, as behind a proxy.
+     *
+     * @param port 0 takes any free port
+     * @param names host names that requests may use beside this machine's own and the address
+     */
+    public static Site start(Records records, String host, int port, Set<String> names) {
+        Site site = new Site(records, host, names);
         site.app.start(host, port);
+        LOGGER.atInfo()
+                .addKeyValue("address", host)
+                .addKeyValue("port", site.port())
+                .addKeyValue("sequence", records.log().last())
+                .log("serving");
         return site;
     }
 
@@ -44,14 +66,26 @@ public final class Site implements AutoCloseable {
         return app.port();
     }
 
+    /** How many requests are being answered. */
+    long underWay() {
+        return graceful.getCurrentRequestCount();
+    }
+
+    /** Takes no new requests, finishes those that it has, and stops. */
     @Override
     public void close() {
+        LOGGER.info("stopping");
         live.stop();
         app.stop();
+        LOGGER.info("stopped");
     }
 
     private void configure(JavalinConfig config) {
         config.startup.showJavalinBanner = false;
+        config.jetty.modifyServer(server -> {
+            server.setStopTimeout(STOP_WITHIN_MS);
+            server.insertHandler(graceful);
+        });
         config.http.maxRequestSize = LARGEST_BODY;
         config.http.prefer405over404 = true;
         config.jsonMapper(new JacksonText());
@@ -61,6 +95,7 @@ public final class Site implements AutoCloseable {
             files.location = Location.CLASSPATH;
             files.headers.put("Cache-Control", "max-age=3600");
         });
+        config.requestLogger.http(this::answered);
         config.routes.before(hosts::check);
         config.routes.before(Site::guard);
         api(config);
@@ -70,13 +105,24 @@ public final class Site implements AutoCloseable {
         errors(config);
     }
 
+    private void answered(Context ctx, Float milliseconds) {
+        meters.answered(ctx, milliseconds);
+        int status = ctx.statusCode();
+        LOGGER.atLevel(status >= 500 ? Level.WARN : status >= 400 ? Level.INFO : Level.DEBUG)
+                .addKeyValue("method", ctx.method())
+                .addKeyValue("route", Meters.route(ctx))
+                .addKeyValue("status", status)
+                .addKeyValue("ms", Math.round(milliseconds))
+                .log("answered");
+    }
+
     private static void guard(Context ctx) {
         ctx.header("X-Content-Type-Options", "nosniff");
         ctx.header("Referrer-Policy", "no-referrer");
     }
 
     private void api(JavalinConfig config) {
-        EventsApi events = new EventsApi(records, live);
+        EventsApi events = new EventsApi(records, live, meters);
         FiguresApi figures = new FiguresApi(records);
         CalvesApi calves = new CalvesApi(records);
         Health health = new Health(records);
@@ -90,9 +136,12 @@ public final class Site implements AutoCloseable {
         config.routes.get("/api/v1/calves/{key}", calves::one);
         config.routes.get("/api/v1/pens", new PensApi(records)::list);
         config.routes.get("/api/v1/questions/{name}", new QuestionsApi(records)::answer);
-        config.routes.get("/api/v1/log/heads", new HeadsApi(records)::list);
-        config.routes.get("/api/v1/health", health::show);
-        config.routes.get("/health", health::show);
+config.routes.get("/api/v1/log/heads", new HeadsApi(records)::list);
+        config.routes.get("/api/v1/health", health::ready);
+        config.routes.get("/health", health::ready);
+        config.routes.get("/health/ready", health::ready);
+        config.routes.get("/health/live", health::live);
+        config.routes.get("/metrics", meters::show);
         config.routes.get("/api/v1/openapi.json", OpenApi::show);
     }
 
@@ -118,7 +167,9 @@ public final class Site implements AutoCloseable {
 
     private static void show(Problem problem, Context ctx) {
         ctx.status(problem.status());
-        if (ctx.path().startsWith("/api/") || ctx.path().equals("/health")) {
+        if (ctx.path().startsWith("/api/")
+                || ctx.path().startsWith("/health")
+                || ctx.path().equals("/metrics")) {
             ctx.contentType("application/problem+json").result(problem.json().toString());
         } else {
             Pages.problem(ctx, problem);
