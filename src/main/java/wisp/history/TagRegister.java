@@ -11,10 +11,12 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import wisp.event.TagFitted;
+import wisp.tag.TagNumber;
 
 /**
  * Which animal holds which tag number. The first animal to get a number holds it while it lives here; a later fitting
- * of the number on another animal is then marked. After the holder's death or leaving the next fitting holds it.
+ * of the number on another animal is then marked. After the holder's death or leaving the next fitting holds it. How a
+ * number is written makes no difference.
  */
 public final class TagRegister {
     private record Claim(String number, String animal, Instant time, long sequence, Instant exit) {
@@ -97,7 +99,8 @@ public final class TagRegister {
         Instant exit = life.exit() == null ? null : life.exit().time();
         return life.events().stream()
                 .map(event -> event.data() instanceof TagFitted tag
-                        ? new Claim(tag.number(), life.key(), event.time(), event.sequence(), exit)
+                        ? new Claim(
+                                TagNumber.read(tag.number()).key(), life.key(), event.time(), event.sequence(), exit)
                         : null)
                 .filter(Objects::nonNull)
                 .toList();

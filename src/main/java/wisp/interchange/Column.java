@@ -59,7 +59,7 @@ record Column(String name, Kind kind, boolean data) {
                     data(Kind.FLAG, "euthanised"),
                     data(Kind.TEXT, "material"),
                     data(Kind.NUMBER, "depth_cm"),
-                    data(Kind.TEXT, "text name zone jurisdiction enterprise"),
+                    data(Kind.TEXT, "text tag_lost name zone jurisdiction enterprise"),
                     data(Kind.JSON, "seasons"),
                     data(Kind.TEXT, "event_source event_id"),
                     data(Kind.TIME, "amended_time"),

@@ -33,7 +33,7 @@ record Chores(Model model, WallClock clock, Chance chance) {
             page.writeAtOnce(sale, new Left(Left.Reason.SOLD));
         }
         if (chance.happens(0.02)) {
-            page.write(onDay(calf, chance.whole(1, 40)), new Noted("slow at the bucket, watch"));
+            page.write(onDay(calf, chance.whole(1, 40)), new Noted("slow at the bucket, watch", null));
         }
     }
 

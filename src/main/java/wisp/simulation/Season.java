@@ -84,7 +84,7 @@ public final class Season {
     /** The newest event: a note on the farm at the cut, so that every simulation of a model ends at one moment. */
     public static Event booksRead(Model model) {
         OffsetDateTime cut = model.calendar().cut();
-        return new Event(source(model), "cut", "farm", cut, true, cut, "evening", new Noted("books read"), null);
+        return new Event(source(model), "cut", "farm", cut, true, cut, "evening", new Noted("books read", null), null);
     }
 
     static String source(Model model) {

@@ -23,6 +23,7 @@ import wisp.records.Records;
 /**
  * One calf's life in order of time.
  *
+ * @param name what it is called
  * @param summary who it is and how it went, in words
  * @param pictures its life on one line of time, and its first day, as SVG; empty without a recorded birth
  * @param medicines what it was given, and the end of each withdrawal
@@ -30,12 +31,13 @@ import wisp.records.Records;
  * @param episodes its episodes of illness
  * @param counts what it is to every figure
  * @param marks events that no figure counts
+ * @param tags its tags to look at again
  * @param withdrawn events that a correction withdrew or replaced
  * @param mendable whether corrections may be written: only what is known now can be mended
  */
 public record CalfPage(
         Frame frame,
-        String key,
+        CalfName name,
         String summary,
         List<String> pictures,
         CalfMedicines medicines,
@@ -43,6 +45,7 @@ public record CalfPage(
         List<Illness> episodes,
         CalfCounts counts,
         List<Marked> marks,
+        List<TagToLookAt> tags,
         List<Replaced> withdrawn,
         boolean mendable) {
     private static final Duration LATE = Duration.ofHours(24);
@@ -80,7 +83,7 @@ public record CalfPage(
     static CalfPage of(Asked asked, Records records, int row) {
         Life life = asked.cohort().lives().get(row);
         ZoneId zone = life.farm().zone();
-        Frame frame = Frame.of(asked, "Calf " + life.key(), Links.calfPath(life.key()), Map.of())
+        Frame frame = Frame.of(asked, "Calf " + CalfName.of(life).shown(), Links.calfPath(life.key()), Map.of())
                 .ofOne();
         boolean born = life.born() != null;
         Links links = born ? ofItsSeason(asked, life) : frame.links();
@@ -94,7 +97,7 @@ public record CalfPage(
                 .toList();
         return new CalfPage(
                 frame,
-                life.key(),
+                CalfName.of(life),
                 summary(life, zone),
                 born ? pictures(life, records.definitions(), asked.cohort().cut()) : List.of(),
                 CalfMedicines.of(
@@ -104,6 +107,7 @@ public record CalfPage(
                 life.episodes().stream().map(episode -> illness(episode, zone)).toList(),
                 born ? CalfCounts.of(figures.figures(), links, zone) : CalfCounts.NONE,
                 life.marks().stream().map(mark -> marked(mark, zone, mending)).toList(),
+                TagToLookAt.of(life, asked.cohort(), frame.links(), mending),
                 life.withdrawn().stream()
                         .map(one -> replaced(one, zone, mending))
                         .toList(),

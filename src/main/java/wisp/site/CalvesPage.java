@@ -1,23 +1,28 @@
 package wisp.site;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import wisp.event.TagFitted;
+import java.util.stream.Collectors;
+import wisp.history.EarTags;
 import wisp.history.Life;
+import wisp.indicator.Selection;
+import wisp.tag.TagNumber;
 
 /**
  * The calves asked for, newest first.
  *
  * @param find what a calf's key or tag must hold, empty for all
  * @param calves one a row
+ * @param elsewhere how many more are found among the calves that the filters leave out
+ * @param everywhere the page that shows them too
  */
-public record CalvesPage(Frame frame, String find, List<Row> calves) {
+public record CalvesPage(Frame frame, String find, List<Row> calves, int elsewhere, String everywhere) {
 
     /** One calf. */
     public record Row(
-            String key, String href, String born, String sex, String pen, String tags, String state, int marks) {}
+            CalfName name, String href, String born, String sex, String pen, String tags, String state, int marks) {}
 
     static CalvesPage of(Asked asked, String find) {
         String part = find == null ? "" : find.strip();
@@ -28,23 +33,24 @@ public record CalvesPage(Frame frame, String find, List<Row> calves) {
             lives.add(asked.cohort().lives().get(row));
         }
         lives.sort((a, b) -> b.born().time().compareTo(a.born().time()));
-        List<Row> rows = lives.stream()
-                .map(life -> row(life, frame.links()))
-                .filter(row -> holds(row.key(), part) || holds(row.tags(), part))
-                .toList();
-        return new CalvesPage(frame, part, rows);
-    }
-
-    private static boolean holds(String text, String part) {
-        return text.toLowerCase(Locale.ROOT).contains(part.toLowerCase(Locale.ROOT));
+        FoundCalf wanted = new FoundCalf(part);
+        lives.removeIf(life -> !wanted.fits(life));
+        List<Row> rows = lives.stream().map(life -> row(life, frame.links())).toList();
+        int all = part.isEmpty()
+                ? rows.size()
+                : (int) asked.cohort().lives().stream()
+                        .filter(life -> life.born() != null && wanted.fits(life))
+                        .count();
+        Map<String, String> wide = new LinkedHashMap<>(Map.of("find", part, "season", Selection.ALL));
+        asked.parameters().keySet().stream()
+                .filter(name -> !name.equals("season") && !name.equals("as-of"))
+                .forEach(name -> wide.put(name, ""));
+        return new CalvesPage(
+                frame, part, rows, all - rows.size(), frame.links().to("/calves", wide));
     }
 
     private static Row row(Life life, Links links) {
-        List<String> tags = life.events().stream()
-                .map(event -> event.data() instanceof TagFitted tag ? tag.number() : "")
-                .filter(number -> !number.isEmpty())
-                .distinct()
-                .toList();
+        String tags = EarTags.of(life).numbers().stream().map(TagNumber::shown).collect(Collectors.joining(", "));
         String state = life.exit() == null
                 ? "here"
                 : switch (life.exit().kind()) {
@@ -55,13 +61,13 @@ public record CalvesPage(Frame frame, String find, List<Row> calves) {
                         "left " + Shown.day(life.exit().time(), life.farm().zone());
                 };
         return new Row(
-                life.key(),
+                CalfName.of(life),
                 links.calf(life.key()),
                 Shown.moment(
                         life.born().time(), life.birthTimeKnown(), life.farm().zone()),
                 life.birth().sex() == null ? "" : life.birth().sex().word(),
                 life.birth().pen() == null ? "" : life.birth().pen(),
-                String.join(", ", tags),
+                tags,
                 state,
                 life.marks().size());
     }

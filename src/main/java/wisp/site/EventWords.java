@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import wisp.history.LifeEvent;
 import wisp.indicator.EventFields;
+import wisp.tag.TagNumber;
 
 /** An event in the stock person's words. */
 final class EventWords {
@@ -58,6 +59,9 @@ final class EventWords {
     }
 
     private static String field(String name, Object value) {
+        if (name.equals("number") || name.equals("tag_number")) {
+            return TagNumber.read(value.toString()).shown();
+        }
         String text = value instanceof Double number && number == Math.rint(number)
                 ? Long.toString(number.longValue())
                 : value.toString();
@@ -67,6 +71,9 @@ final class EventWords {
         String words = name.replace('_', ' ');
         if (value instanceof Boolean yes) {
             return yes ? words : "no " + words;
+        }
+        if (name.equals("tag_lost")) {
+            return text + " tag lost";
         }
         boolean bare = value instanceof String
                 && !name.equals("dam")

@@ -4,8 +4,12 @@ import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
+import wisp.event.EventType;
 import wisp.event.Fault;
+import wisp.history.Life;
 import wisp.history.LifeEvent;
+import wisp.history.TagWarning;
+import wisp.tag.TagNumber;
 
 /**
  * One event and the form that withdraws or corrects it.
@@ -14,6 +18,8 @@ import wisp.history.LifeEvent;
  * @param who the animal in words, empty for a pen
  * @param what the event, such as {@code navel treated}
  * @param problem what is wrong with it where it is marked
+ * @param doubt why the tag number may be wrong, empty where nothing says so
+ * @param likely numbers that may have been meant
  * @param fallen why it no longer stands, empty where it does
  * @param fallenHref where the correction that withdrew it is withdrawn in turn
  * @param correction true for a correction, which can only be withdrawn
@@ -35,6 +41,8 @@ public record MendPage(
         String details,
         String recorded,
         String problem,
+        String doubt,
+        List<String> likely,
         String fallen,
         String fallenHref,
         boolean correction,
@@ -49,6 +57,7 @@ public record MendPage(
         Map<String, String> kept = Map.of("source", event.source(), "id", event.id());
         Frame frame = Frame.of(asked, "Mend: " + EventWords.of(event), "/records/mend", kept);
         LifeEvent by = target.fallenBy();
+        List<TagWarning> doubts = doubts(asked, target);
         return new MendPage(
                 frame,
                 target.subject(),
@@ -62,6 +71,12 @@ public record MendPage(
                 Shown.moment(event.recorded(), true, target.zone())
                         + (event.recordedBy() == null ? "" : " by " + event.recordedBy()),
                 target.problem(),
+                String.join(" ", doubts.stream().map(TagWarning::problem).toList()),
+                doubts.stream()
+                        .flatMap(doubt -> doubt.likely().stream())
+                        .map(TagNumber::shown)
+                        .distinct()
+                        .toList(),
                 by == null
                         ? ""
                         : "It was " + EventWords.of(by) + " on " + Shown.moment(by.recorded(), true, target.zone()),
@@ -72,6 +87,21 @@ public record MendPage(
                 ambiguous(form, target),
                 target.zone().getId(),
                 faults);
+    }
+
+    private static List<TagWarning> doubts(Asked asked, MendTarget target) {
+        if (target.event().type() != EventType.TAG_FITTED || target.row() < 0) {
+            return List.of();
+        }
+        List<Life> herd = asked.cohort().lives();
+        return TagWarning.of(herd.get(target.row()), TagWarning.herdMarks(herd)).stream()
+                .filter(warning -> warning.event().sequence() == target.event().sequence())
+                .toList();
+    }
+
+    /** What may be offered for one field. */
+    public List<String> offered(String field) {
+        return field.equals("number") ? likely : List.of();
     }
 
     /** What is wrong with one field, empty where nothing is. */

@@ -21,6 +21,7 @@ import wisp.report.MedicineSheet;
  *
  * @param complete shares of the calves asked for, beside other seasons
  * @param marks marked events of the whole log
+ * @param tags tags to look at again, of the whole log; they count
  * @param corrections the newest corrections of the whole log, each with a way to withdraw it
  * @param corrected how many corrections stand
  * @param pending figures that the end of what is recorded leaves open for some calves
@@ -33,6 +34,7 @@ public record RecordsPage(
         int calves,
         Completeness complete,
         List<Row> marks,
+        List<TagToLookAt> tags,
         List<Corrected> corrections,
         int corrected,
         List<Pending> pending,
@@ -70,6 +72,7 @@ public record RecordsPage(
                 asked.selection().calves(cohort).length,
                 Completeness.of(asked),
                 rows(cohort, frame.links(), asked.selection().asOf() == null),
+                TagToLookAt.of(cohort, frame.links(), asked.selection().asOf() == null ? frame.links() : null),
                 corrections.subList(0, Math.min(CORRECTIONS_SHOWN, corrections.size())),
                 corrections.size(),
                 pending(asked, records, frame.links()),

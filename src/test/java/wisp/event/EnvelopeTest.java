@@ -31,7 +31,7 @@ class EnvelopeTest {
                         true,
                         OffsetDateTime.parse("2026-03-01T08:00:00Z"),
                         "Stock person",
-                        new Noted("x"),
+                        new Noted("x", null),
                         sent.toString()),
                 event);
     }

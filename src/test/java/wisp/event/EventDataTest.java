@@ -88,7 +88,8 @@ class EventDataTest {
                 arguments("pen-bedded", "{'material':'straw','depth_cm':20}", new PenBedded("straw", 20.0)),
                 arguments("pen-cleaned", "{}", new PenCleaned(null, null)),
                 arguments("pen-cleaned", "{\"material\":\"straw\",\"depth_cm\":40}", new PenCleaned("straw", 40.0)),
-                arguments("noted", "{'text':'a note'}", new Noted("a note")),
+                arguments("noted", "{'text':'a note'}", new Noted("a note", null)),
+                arguments("noted", "{'text':'gone','tag_lost':'left'}", new Noted("gone", TagFitted.Ear.LEFT)),
                 arguments(
                         "farm-described",
                         FARM,
