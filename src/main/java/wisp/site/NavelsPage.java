@@ -4,44 +4,53 @@ import java.util.List;
 import java.util.Map;
 import wisp.chart.SvgPainter;
 import wisp.cohort.NavelDelay;
-import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.indicator.IndicatorSentence;
 import wisp.question.navels.AdjustedDose;
-import wisp.question.navels.CareStratum;
 import wisp.question.navels.DelayClass;
-import wisp.question.navels.GroupRisk;
-import wisp.question.navels.Measured;
+import wisp.question.navels.MissingDelayWords;
+import wisp.question.navels.NavelGroup;
+import wisp.question.navels.NavelStrataSentence;
 import wisp.question.navels.NavelsAnswer;
 import wisp.question.navels.NavelsWords;
 import wisp.question.navels.Plain;
 import wisp.question.navels.Tested;
+import wisp.site.NavelLinks.Count;
 
 /**
  * The page of the navels question.
  *
  * @param words the sentences of its parts
  * @param classes the table by class of delay
+ * @param unknown calves of unknown delay that the table leaves out
+ * @param groups early and late
  * @param measures late against early, measure by measure
+ * @param parts late against early where the calves are divided
  * @param terms of the logistic model
+ * @param modelled calves and cases in it
+ * @param missing calves of unknown delay, by kind and place
  * @param products treated calves by product
  * @param methods treated calves by method
- * @param figure the whole figure, with who was left out
+ * @param population from all calves asked for to those at risk
+ * @param marked marked events that were left out
  */
 public record NavelsPage(
         Frame frame,
         Words words,
         Pictures pictures,
-        List<ClassRow> classes,
-        String unknown,
-        String unknownHref,
+        List<NavelRows.DelayRow> classes,
+        Count unknown,
+        List<NavelRows.Risk> groups,
         List<MeasureRow> measures,
+        List<NavelRows.PartRow> parts,
         List<TermRow> terms,
-        List<CareRow> products,
-        List<CareRow> methods,
+        Modelled modelled,
+        List<NavelRows.Risk> missing,
+        List<NavelRows.CareRow> products,
+        List<NavelRows.CareRow> methods,
         Rule rule,
-        List<Estimate.Attrition> attrition,
-        FigureRow figure,
+        Population population,
+        List<FigureRow.LeftOut> marked,
         List<String> cautions) {
 
     /** The sentences, each worked out from the figures. */
@@ -52,29 +61,30 @@ public record NavelsPage(
             String trend,
             String doubling,
             String eValue,
+            String pens,
             String avoidable,
             String needed,
             String missing,
             String reference,
-            String knots) {}
+            String knots,
+            String parts,
+            String notDrawn,
+            String by) {}
 
     /** The drawings as SVG, and addresses of what stands beside them. */
-    public record Pictures(String classes, String forest, String dose, String csv, String png, String figure) {}
-
-    /** One class of delay. */
-    public record ClassRow(
-            String delay,
-            int n,
-            String nHref,
-            int cases,
-            String casesHref,
-            String risk,
-            String interval,
-            String ratio,
-            String ratioInterval,
-            String difference,
-            String p,
-            String why) {}
+    public record Pictures(
+            String classes,
+            String forest,
+            String dose,
+            String parts,
+            String csv,
+            String png,
+            String latePng,
+            String dosePng,
+            String partsPng,
+            String partsCsv,
+            String json,
+            String figure) {}
 
     /** One measure of late against early. */
     public record MeasureRow(String name, String value, String interval, String method) {}
@@ -82,9 +92,15 @@ public record NavelsPage(
     /** One term of the model, as odds ratio. */
     public record TermRow(String name, String oddsRatio, String interval, String error, String clusteredError) {}
 
-    /** One product or method. */
-    public record CareRow(
-            String name, int n, int cases, String risk, String interval, String ratio, String early, String late) {}
+    /**
+     * Who is in the model.
+     *
+     * @param leftOut whom it leaves out and what it does not allow for, in words
+     */
+    public record Modelled(Count calves, Count cases, String leftOut) {}
+
+    /** From all calves asked for to those at risk. */
+    public record Population(Count asked, List<NavelRows.Lost> lost, Count atRisk, Count pending) {}
 
     /** Where the rule comes from. */
     public record Rule(String definition, String source, String remarks, String file, int version) {}
@@ -92,36 +108,70 @@ public record NavelsPage(
     static NavelsPage of(Asked asked, NavelsAnswer answer) {
         Frame frame = Frame.of(asked, "Navels", "/navels", Map.of());
         NavelLinks links = new NavelLinks(frame.links());
-        NavelsPictures pictures = new NavelsPictures(answer, links);
+        NavelRows rows = new NavelRows(answer, links);
         Indicator indicator = answer.figure().indicator();
         return new NavelsPage(
                 frame,
                 words(answer),
-                new Pictures(
-                        SvgPainter.figure(pictures.classes()),
-                        SvgPainter.figure(pictures.forest()),
-                        answer.dose().points().isEmpty() ? "" : SvgPainter.figure(pictures.dose()),
-                        frame.to("/navels.csv"),
-                        frame.to("/navels.png"),
-                        links.figure()),
-                answer.classes().stream()
-                        .map(one -> row(one, links, one == answer.reference()))
-                        .toList(),
-                answer.delayUnknown() == 0 ? "" : Plain.count(answer.delayUnknown(), "calf", "calves"),
-                links.calves(NavelDelay.UNKNOWN, CalvesBehind.Part.DENOMINATOR),
+                pictures(answer, frame, links),
+                rows.classes(),
+                new Count(answer.delayUnknown(), links.calves(NavelDelay.UNKNOWN, CalvesBehind.Part.DENOMINATOR)),
+                rows.lateAndEarly(),
                 NavelMeasures.of(answer.late()),
+                rows.parts(),
                 answer.late().adjusted().terms().stream().map(NavelsPage::row).toList(),
-                answer.products().stream().map(NavelsPage::row).toList(),
-                answer.methods().stream().map(NavelsPage::row).toList(),
+                modelled(answer.late().adjusted(), links),
+                answer.missing().calves() == 0 ? List.of() : rows.missing(),
+                rows.products(),
+                rows.methods(),
                 new Rule(
                         IndicatorSentence.of(indicator),
                         indicator.source(),
                         indicator.remarks(),
                         indicator.file(),
                         indicator.version()),
-                answer.figure().attrition(),
-                FigureRow.of(answer.figure(), frame.links()),
+                population(answer, rows, links),
+                FigureRow.of(answer.figure(), frame.links()).leftOut().stream()
+                        .filter(left -> answer.figure().attrition().stream()
+                                .noneMatch(
+                                        step -> step.reason().replace('-', ' ').equals(left.reason())))
+                        .toList(),
                 NavelsWords.cautions(answer));
+    }
+
+    private static Pictures pictures(NavelsAnswer answer, Frame frame, NavelLinks links) {
+        NavelsPictures pictures = new NavelsPictures(answer, links);
+        return new Pictures(
+                SvgPainter.figure(pictures.classes()),
+                SvgPainter.figure(pictures.forest()),
+                answer.dose().points().isEmpty() ? "" : SvgPainter.figure(pictures.dose()),
+                answer.strata().strata().isEmpty()
+                        ? ""
+                        : SvgPainter.figure(NavelPartsPicture.of(answer.strata(), links)),
+                frame.to("/navels.csv"),
+                frame.to("/navels.png"),
+                frame.to("/navels-late.png"),
+                frame.to("/navels-dose.png"),
+                frame.to("/navels-parts.png"),
+                frame.to("/navels-parts.csv"),
+                frame.to("/api/v1/questions/navels"),
+                links.figure());
+    }
+
+    private static Modelled modelled(AdjustedDose model, NavelLinks links) {
+        NavelCalvesAsked calves = NavelCalvesAsked.all(NavelGroup.MODELLED);
+        return new Modelled(
+                links.count(model.calves(), calves),
+                links.count(model.cases(), calves.casesOnly()),
+                NavelsWords.modelled(model));
+    }
+
+    private static Population population(NavelsAnswer answer, NavelRows rows, NavelLinks links) {
+        return new Population(
+                new Count(answer.figure().verdicts().size(), links.asked()),
+                rows.lost(),
+                new Count((int) answer.figure().denominator(), links.part(CalvesBehind.Part.DENOMINATOR)),
+                new Count(answer.figure().pending(), links.part(CalvesBehind.Part.PENDING)));
     }
 
     private static Words words(NavelsAnswer answer) {
@@ -133,9 +183,10 @@ public record NavelsPage(
                 NavelsWords.trend(answer),
                 NavelsWords.doubling(answer),
                 NavelsWords.eValue(answer),
+                NavelsWords.pens(answer),
                 NavelsWords.avoidable(answer),
                 NavelsWords.needed(answer),
-                NavelsWords.missing(answer),
+                MissingDelayWords.of(answer.missing()),
                 reference == null
                         ? "No class holds " + DelayClass.CALVES_OF_REFERENCE + " calves to compare others with."
                         : "Compared with " + reference.delay().word() + ", the earliest class of at least "
@@ -143,8 +194,12 @@ public record NavelsPage(
                 answer.dose().points().isEmpty()
                         ? answer.dose().why()
                         : "A restricted cubic spline of log2(minutes), knots at " + NavelsPictures.knots(answer.dose())
-                                + " minutes; nothing else allowed for. Each stroke at the foot is a calf. "
-                                + bend(answer.dose().bent()));
+                                + " minutes; nothing else allowed for. Dots stand at the knots;"
+                                + " each stroke at the foot is a calf. "
+                                + bend(answer.dose().bent()),
+                NavelStrataSentence.of(answer.strata()),
+                NavelPartsPicture.notDrawn(answer.strata()),
+                answer.strata().by() == null ? "" : answer.strata().by().title());
     }
 
     private static String bend(Tested bent) {
@@ -153,24 +208,6 @@ public record NavelsPage(
         }
         return (bent.p() < 0.05 ? "It bends by more than chance" : "Its bends could be chance") + " (p "
                 + Plain.p(bent.p()) + ").";
-    }
-
-    private static ClassRow row(DelayClass one, NavelLinks links, boolean reference) {
-        Measured ratio = one.against().riskRatio();
-        Measured points = one.against().riskDifference();
-        return new ClassRow(
-                one.delay().word(),
-                one.risk().n(),
-                links.calves(one.delay(), CalvesBehind.Part.DENOMINATOR),
-                one.risk().cases(),
-                links.calves(one.delay(), CalvesBehind.Part.NUMERATOR),
-                risk(one.risk()),
-                interval(one.risk()),
-                ratio.known() ? NavelMeasures.ratio(ratio.interval().value()) : "–",
-                ratio.known() ? Plain.span(ratio.interval()) : "",
-                points.known() ? NavelMeasures.points(points.interval()) : "–",
-                Double.isNaN(one.adjustedP()) ? "–" : Plain.p(one.adjustedP()),
-                one.against().why() == null ? "" : reference ? "the reference" : "–");
     }
 
     private static TermRow row(AdjustedDose.Term term) {
@@ -188,30 +225,5 @@ public record NavelsPage(
                         + Plain.number(term.oddsRatio().high(), 2),
                 Plain.number(term.standardError(), 3),
                 Double.isNaN(term.clusteredStandardError()) ? "–" : Plain.number(term.clusteredStandardError(), 3));
-    }
-
-    private static CareRow row(CareStratum stratum) {
-        Measured ratio = stratum.against().riskRatio();
-        return new CareRow(
-                stratum.name(),
-                stratum.risk().n(),
-                stratum.risk().cases(),
-                risk(stratum.risk()),
-                interval(stratum.risk()),
-                ratio.known()
-                        ? NavelMeasures.ratio(ratio.interval().value()) + " (" + Plain.span(ratio.interval()) + ")"
-                        : "compared with",
-                stratum.early().cases() + " of " + stratum.early().n(),
-                stratum.late().cases() + " of " + stratum.late().n());
-    }
-
-    private static String risk(GroupRisk risk) {
-        return risk.at21Days().known()
-                ? Plain.percent(risk.at21Days().interval().value(), risk.n())
-                : "–";
-    }
-
-    private static String interval(GroupRisk risk) {
-        return risk.at21Days().known() ? Plain.span(risk.at21Days().interval(), risk.n()) : "";
     }
 }

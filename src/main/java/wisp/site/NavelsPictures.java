@@ -2,6 +2,7 @@ package wisp.site;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ import wisp.question.navels.DelayClass;
 import wisp.question.navels.DoseResponse;
 import wisp.question.navels.LateTreatment;
 import wisp.question.navels.Measured;
+import wisp.question.navels.NavelGroup;
 import wisp.question.navels.NavelsAnswer;
 import wisp.question.navels.Plain;
 import wisp.statistics.Interval;
@@ -78,6 +80,7 @@ final class NavelsPictures {
         rows.put("crude", late.against().riskRatio());
         rows.put("within pens", late.against().mantelHaenszel().riskRatio());
         rows.put("adjusted", late.adjustedRatio().riskRatio());
+        List<NavelGroup> behind = List.of(NavelGroup.KNOWN, NavelGroup.WITH_PEN, NavelGroup.COMPARED);
         List<String> names = List.copyOf(rows.keySet());
         List<Mark> marks = new ArrayList<>();
         List<String> words = new ArrayList<>();
@@ -90,7 +93,8 @@ final class NavelsPictures {
                 marks.add(Mark.at(interval.value(), i, names.get(i))
                         .between(interval.low(), interval.high())
                         .saying(said)
-                        .captioned(said));
+                        .captioned(said)
+                        .to(links.calves(behind.get(i))));
             }
         }
         List<Layer> layers = new ArrayList<>();
@@ -119,6 +123,7 @@ final class NavelsPictures {
                     .toList();
             layers.add(new Curve("", Ink.FIRST, knots));
             layers.add(new Rug("", Ink.MUTED, Along.X, strokes(dose)));
+            layers.add(new Points("", Ink.FIRST, Along.Y, knotMarks(dose)));
             words = "A curve with its band over minutes on a ratio scale. " + said(dose, 0) + ", "
                     + said(dose, dose.points().size() / 2) + ", "
                     + said(dose, dose.points().size() - 1) + ".";
@@ -130,6 +135,21 @@ final class NavelsPictures {
                 Axis.log("Minutes from birth to treatment", Format.NUMBER),
                 Axis.fromZero("Risk (% of calves)", Format.PERCENT),
                 layers);
+    }
+
+    /** A dot on the curve at each knot, its risk in words; it opens the calves behind the curve. */
+    private List<Mark> knotMarks(DoseResponse dose) {
+        List<Mark> marks = new ArrayList<>();
+        for (double knot : dose.knots()) {
+            DoseResponse.Point near = dose.points().stream()
+                    .min(Comparator.comparingDouble(point -> Math.abs(Math.log(point.minutes() / knot))))
+                    .orElseThrow();
+            int i = dose.points().indexOf(near);
+            marks.add(Mark.at(near.minutes(), near.risk(), "knot")
+                    .saying(said(dose, i) + "; all treated calves")
+                    .to(links.calves(NavelGroup.TREATED)));
+        }
+        return marks;
     }
 
     /** The knots in words. */

@@ -9,7 +9,6 @@ import tech.tablesaw.api.Table;
 import wisp.question.navels.DelayClass;
 import wisp.question.navels.Measured;
 import wisp.question.navels.NavelsAnswer;
-import wisp.statistics.Interval;
 
 /** The classes of delay as a table for other programs; shares as fractions, what cannot be estimated empty. */
 final class NavelsTable {
@@ -44,25 +43,34 @@ final class NavelsTable {
     }
 
     private static void three(Table table, String name, NavelsAnswer answer, Function<DelayClass, Measured> measure) {
-        column(table, name, answer, one -> part(measure.apply(one), Interval::value));
-        column(table, name + "_low", answer, one -> part(measure.apply(one), Interval::low));
-        column(table, name + "_high", answer, one -> part(measure.apply(one), Interval::high));
+        column(table, name, answer, one -> value(measure.apply(one)));
+        column(table, name + "_low", answer, one -> low(measure.apply(one)));
+        column(table, name + "_high", answer, one -> high(measure.apply(one)));
     }
 
-    private static double part(Measured measured, ToDoubleFunction<Interval> part) {
-        return measured.known() ? part.applyAsDouble(measured.interval()) : Double.NaN;
+    static double value(Measured measured) {
+        return measured.known() ? measured.interval().value() : Double.NaN;
+    }
+
+    static double low(Measured measured) {
+        return measured.known() ? measured.interval().low() : Double.NaN;
+    }
+
+    static double high(Measured measured) {
+        return measured.known() ? measured.interval().high() : Double.NaN;
+    }
+
+    static void append(DoubleColumn column, double number) {
+        if (Double.isFinite(number)) {
+            column.append(number);
+        } else {
+            column.appendMissing();
+        }
     }
 
     private static void column(Table table, String name, NavelsAnswer answer, ToDoubleFunction<DelayClass> value) {
         DoubleColumn column = DoubleColumn.create(name);
-        answer.classes().forEach(one -> {
-            double number = value.applyAsDouble(one);
-            if (Double.isFinite(number)) {
-                column.append(number);
-            } else {
-                column.appendMissing();
-            }
-        });
+        answer.classes().forEach(one -> append(column, value.applyAsDouble(one)));
         table.addColumns(column);
     }
 }

@@ -21,14 +21,18 @@ public record CareStratum(
         String name, GroupRisk risk, TwoGroups against, GroupRisk early, GroupRisk late, Measured lateRatio) {
     private static final String NOT_RECORDED = "not recorded";
 
+    /** The name of the stratum of a product or method, null where none is recorded. */
+    public static String name(String recorded) {
+        return recorded == null ? NOT_RECORDED : recorded;
+    }
+
     /** The treated calves divided by what a function says of them. */
     static List<CareStratum> by(Function<NavelCalf, String> feature, List<NavelCalf> everyone, double days) {
         Map<String, List<NavelCalf>> byName =
                 new TreeMap<>(Comparator.comparing((String name) -> NOT_RECORDED.equals(name))
                         .thenComparing(Comparator.naturalOrder()));
         everyone.stream().filter(NavelCalf::treated).forEach(calf -> {
-            String name = feature.apply(calf);
-            byName.computeIfAbsent(name == null ? NOT_RECORDED : name, n -> new ArrayList<>())
+            byName.computeIfAbsent(name(feature.apply(calf)), n -> new ArrayList<>())
                     .add(calf);
         });
         String most = byName.keySet().stream()

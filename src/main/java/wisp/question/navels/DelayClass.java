@@ -63,7 +63,7 @@ public record DelayClass(NavelDelay delay, GroupRisk risk, TwoGroups against, do
         return TwoGroups.of(in(delay, calves), in(reference.get(), calves), days);
     }
 
-    private static Stream<NavelDelay> classes() {
+    static Stream<NavelDelay> classes() {
         return Stream.of(NavelDelay.values()).filter(delay -> delay != NavelDelay.UNKNOWN);
     }
 

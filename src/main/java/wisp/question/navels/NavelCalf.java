@@ -12,11 +12,14 @@ import wisp.history.LifeEvent;
 import wisp.indicator.Verdict;
 
 /**
- * A calf at risk at the landmark: alive, present and free of a navel case at 24 h.
+ * A calf at risk at the landmark: alive, present and free of a navel case at 24 h. Where the hour of birth is not
+ * known, its ages are counted from the midnight that begins the day of birth.
  *
  * @param verdict what it is to the definition: case or not, and for how long it was followed from 24 h on
  * @param delay the class of the delay from birth to the first navel treatment within 24 h
  * @param minutes that delay in minutes, NaN where there was none or its hour is not known
+ * @param birthHourKnown whether the hour of birth is known, and not only its day
+ * @param possible on which side of 60 minutes the delay can lie
  * @param pen where it was born, null where not recorded
  * @param cleanliness first score within 12 h of birth, 0 to 3; null where not recorded
  * @param ease calving ease, 1 to 5; null where not recorded
@@ -24,10 +27,12 @@ import wisp.indicator.Verdict;
  * @param product of the first treatment, null where not recorded
  * @param method of the first treatment, spray or dip; null where not recorded
  */
-record NavelCalf(
+public record NavelCalf(
         Verdict verdict,
         NavelDelay delay,
         double minutes,
+        boolean birthHourKnown,
+        PossibleDelay possible,
         String pen,
         Integer cleanliness,
         Integer ease,
@@ -46,6 +51,8 @@ record NavelCalf(
                 verdict,
                 delay(cohort.table().stringColumn("navel_delay").get(row)),
                 cohort.table().doubleColumn("navel_delay_minutes").getDouble(row),
+                life.birthTimeKnown(),
+                PossibleDelay.of(life),
                 life.birth().pen(),
                 unscored ? null : cohort.table().intColumn("cleanliness_score").getInt(row),
                 life.birth().ease(),
@@ -56,7 +63,8 @@ record NavelCalf(
                         : treated.method().word());
     }
 
-    boolean sick() {
+    /** Whether it is a case. */
+    public boolean sick() {
         return verdict.part() == Verdict.Part.CASE;
     }
 
@@ -67,6 +75,11 @@ record NavelCalf(
     /** Treated after more than 60 minutes, or not by 24 h. */
     boolean late() {
         return known() && delay.compareTo(NavelDelay.TO_60_MIN) > 0;
+    }
+
+    /** Of unknown delay, which may have been on either side of 60 minutes. */
+    boolean movable() {
+        return !known() && possible == PossibleDelay.EITHER;
     }
 
     boolean early() {

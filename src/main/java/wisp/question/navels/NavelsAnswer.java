@@ -2,6 +2,7 @@ package wisp.question.navels;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import wisp.indicator.Estimate;
 
 /**
@@ -21,6 +22,10 @@ import wisp.indicator.Estimate;
  * @param needed calves to settle it
  * @param products treated calves by product
  * @param methods treated calves by method
+ * @param strata late against early in each part of the calves, where they are divided
+ * @param calves every calf counted here: at risk at 24 h, and those born on a day without its hour that only
+ *     {@code missing} counts
+ * @param stratumOf the part that each row of the cohort falls in, empty where nothing divides
  */
 public record NavelsAnswer(
         String season,
@@ -35,7 +40,10 @@ public record NavelsAnswer(
         AvoidableRisk avoidable,
         CalvesNeeded needed,
         List<CareStratum> products,
-        List<CareStratum> methods) {
+        List<CareStratum> methods,
+        NavelStrata strata,
+        List<NavelCalf> calves,
+        Map<Integer, String> stratumOf) {
 
     /** The class that the others are compared with, null where none holds enough calves. */
     public DelayClass reference() {

@@ -48,6 +48,8 @@ public final class NavelsJson {
         json.set("methods", NavelGroupsJson.care(answer.methods()));
         ArrayNode cautions = json.putArray("cautions");
         NavelsWords.cautions(answer).forEach(cautions::add);
+        json.set("strata", NavelStrataJson.parts(answer.strata(), this::calves));
+        json.set("over_strata", NavelStrataJson.together(answer.strata()));
         json.set("figure", EstimateJson.of(answer.figure(), selection));
         return json;
     }
@@ -61,7 +63,7 @@ public final class NavelsJson {
         json.put("e_value", NavelsWords.eValue(answer));
         json.put("avoidable", NavelsWords.avoidable(answer));
         json.put("calves_needed", NavelsWords.needed(answer));
-        json.put("missing_delay", NavelsWords.missing(answer));
+        json.put("missing_delay", MissingDelayWords.of(answer.missing()));
         return json;
     }
 
@@ -81,6 +83,14 @@ public final class NavelsJson {
         parameters.put("season", answer.season());
         parameters.put("by", Stratum.NAVEL_DELAY.word());
         parameters.put("stratum", delay.word());
+        return EstimateJson.calves(answer.figure(), parameters);
+    }
+
+    private String calves(NavelStratum stratum) {
+        Map<String, String> parameters =
+                new LinkedHashMap<>(selection.by(answer.strata().by()).parameters());
+        parameters.put("season", answer.season());
+        parameters.put("stratum", stratum.name());
         return EstimateJson.calves(answer.figure(), parameters);
     }
 
@@ -138,10 +148,19 @@ public final class NavelsJson {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("n", missing.calves());
         json.put("cases", missing.cases());
+        json.set("treatment_hour_unknown", counts(missing.treatmentHour()));
+        json.set("birth_hour_unknown", counts(missing.birthHour()));
+        json.set("early_either_way", counts(missing.placedEarly()));
+        json.set("late_either_way", counts(missing.placedLate()));
+        json.set("movable", counts(missing.movable()));
         json.set("least_harmful", MeasuresJson.of(missing.least()));
         json.set("most_harmful", MeasuresJson.of(missing.most()));
         json.set("untreated_left_out", MeasuresJson.of(missing.untreatedLeftOut()));
         return json;
+    }
+
+    private static ObjectNode counts(MissingDelay.Calves calves) {
+        return JsonNodeFactory.instance.objectNode().put("n", calves.n()).put("cases", calves.cases());
     }
 
     private ObjectNode avoidable() {

@@ -60,10 +60,50 @@ public final class NavelsWords {
                 + " (95 % interval " + Plain.span(odds) + ")" + chance + ". "
                 + Plain.count(model.calves(), "treated calf", "treated calves") + ", "
                 + Plain.count(model.cases(), "case", "cases") + ", "
-                + Plain.count(model.clusters(), "cluster", "clusters") + " (pens)."
+                + Plain.count(model.clusters(), "pen", "pens") + " (a calf without one counts as one)."
                 + (model.cases() < 10 * Math.max(1, model.terms().size() - 1)
                         ? " Fewer than ten cases for each term: read it with care."
                         : "");
+    }
+
+    /** Late against early within pens: how many pens lend anything, and whether they differ. */
+    public static String pens(NavelsAnswer answer) {
+        OverPens pens = answer.late().against().mantelHaenszel();
+        if (answer.late().against().why() != null || pens.pens() == 0) {
+            return "No pen holds both early and late calves, so that nothing can be compared within pens.";
+        }
+        String who = Plain.count(pens.pens(), "pen holds", "pens hold") + " both early and late calves"
+                + (pens.withoutPen() == 0
+                        ? ". "
+                        : "; " + Plain.count(pens.withoutPen(), "calf has", "calves have") + " no pen on record. ");
+        if (!pens.homogeneity().known()) {
+            return who + "Whether pens differ in this cannot be tested: "
+                    + pens.homogeneity().why();
+        }
+        String p = " (Breslow–Day–Tarone, p " + Plain.p(pens.homogeneity().p()) + ").";
+        return who
+                + (pens.homogeneity().p() < 1 - GroupRisk.LEVEL
+                        ? "Pens differ in this by more than chance alone makes likely, so that one ratio for all hides"
+                                + " something"
+                        : "That pens differ in this could be chance")
+                + p;
+    }
+
+    /** Whom the model leaves out, and what it does not allow for. */
+    public static String modelled(AdjustedDose model) {
+        StringBuilder words = new StringBuilder();
+        model.leftOut()
+                .forEach((name, n) -> words.append(" Left out: ")
+                        .append(Plain.count(n, "calf", "calves"))
+                        .append(" without ")
+                        .append(covariates(List.of(name)))
+                        .append(" on record."));
+        model.dropped()
+                .forEach((name, why) -> words.append(" Not allowed for: ")
+                        .append(covariates(List.of(name)))
+                        .append(". ")
+                        .append(why));
+        return words.toString().strip();
     }
 
     /** The E-value. */
@@ -73,12 +113,14 @@ public final class NavelsWords {
             return "There is no E-value, as there is no finite risk ratio.";
         }
         Interval ratio = answer.late().against().riskRatio().interval();
+        if (e.limit() == 1) {
+            return "E-value " + Plain.ratio(e.estimate()) + ", and 1 for the limit of the interval: as the interval of"
+                    + " the risk ratio holds 1, nothing hidden is needed to explain what is seen.";
+        }
         String first = "E-value " + Plain.ratio(e.estimate()) + ": to explain away the risk ratio of "
                 + Plain.ratio(ratio.value()) + ", something not recorded would have to go with both late treatment and"
                 + " navel infection by a risk ratio of at least " + Plain.ratio(e.estimate()) + " each";
-        return e.limit() == 1
-                ? first + "; nothing is needed to explain the interval, as it holds 1."
-                : first + ", and of " + Plain.ratio(e.limit()) + " each to bring the interval to 1.";
+        return first + ", and of " + Plain.ratio(e.limit()) + " each to bring the interval to 1.";
     }
 
     /** What would be avoided. */
@@ -108,25 +150,6 @@ public final class NavelsWords {
         return needed.more() == 0
                 ? inAll + "there are that many."
                 : inAll + "about " + Plain.about(needed.more()) + " more. The size seen is itself unsure.";
-    }
-
-    /** What the missing delays could change. */
-    public static String missing(NavelsAnswer answer) {
-        MissingDelay missing = answer.missing();
-        if (missing.calves() == 0) {
-            return "The delay is known for every calf at risk.";
-        }
-        String who = "The delay of " + Plain.count(missing.calves(), "calf", "calves") + " is not known, "
-                + Plain.count(missing.cases(), "case", "cases") + " among them. ";
-        if (!missing.least().known() || !missing.most().known()) {
-            return who + "What they could change cannot be said.";
-        }
-        return who + "Placed so that delay looks least harmful, the risk ratio of late to early treatment would be "
-                + Plain.ratio(missing.least().interval().value()) + " ("
-                + Plain.span(missing.least().interval())
-                + "); placed so that it looks most harmful, "
-                + ratioOrNone(missing.most().interval()) + " ("
-                + Plain.span(missing.most().interval()) + ").";
     }
 
     /** What to mind. */
@@ -160,9 +183,5 @@ public final class NavelsWords {
         return words.size() < 2
                 ? String.join("", words)
                 : String.join(", ", words.subList(0, words.size() - 1)) + " and " + words.get(words.size() - 1);
-    }
-
-    private static String ratioOrNone(Interval ratio) {
-        return Double.isInfinite(ratio.value()) ? "without a limit" : Plain.ratio(ratio.value());
     }
 }

@@ -10,6 +10,7 @@ import wisp.cohort.Herd;
 import wisp.event.Event;
 import wisp.indicator.Definitions;
 import wisp.indicator.Selection;
+import wisp.indicator.Stratum;
 import wisp.log.MemoryLog;
 import wisp.log.StoredEvent;
 import wisp.simulation.Model;
@@ -48,7 +49,17 @@ final class NavelHerd {
 
     /** One calf, born and nothing else. */
     Calf calf(String pen) {
-        return new Calf(events, "calf-" + ++calves).born(BORN, "alive: true" + (pen == null ? "" : ", pen: " + pen));
+        return calf(pen, BORN);
+    }
+
+    /** One calf born that day, nobody wrote when. */
+    Calf dayCalf(String pen) {
+        return calf(pen, BORN.substring(0, 10));
+    }
+
+    /** One calf born at a local time. */
+    Calf calf(String pen, String born) {
+        return new Calf(events, "calf-" + ++calves).born(born, "alive: true" + (pen == null ? "" : ", pen: " + pen));
     }
 
     Cohort cohort() {
@@ -60,6 +71,11 @@ final class NavelHerd {
         Herd herd = Herd.following();
         herd.apply(all);
         return herd.cohort();
+    }
+
+    NavelsAnswer answer(Stratum by) {
+        Selection all = Selection.NEWEST.ofSeason(Selection.ALL);
+        return new NavelsQuestion(DEFINITIONS).of(cohort(), all.by(by));
     }
 
     NavelsAnswer answer() {
