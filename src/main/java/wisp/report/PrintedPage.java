@@ -1,6 +1,7 @@
 package wisp.report;
 
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
@@ -8,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -18,6 +20,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 public final class PrintedPage {
     private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(ContentType.Html);
     private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
+
+    static {
+        XRLog.listRegisteredLoggers().forEach(logger -> XRLog.setLevel(logger, Level.WARNING));
+    }
 
     private PrintedPage() {}
 

@@ -149,8 +149,7 @@ class SiteTest {
     @Test
     void aRefusedHostLearnsNothingOfTheRecords() throws IOException {
         String answer = asHost("evil.example");
-        assertTrue(
-                answer.contains("It answers this machine alone: open it as http://localhost:" + demo.port()), answer);
+        assertTrue(answer.contains("On this machine it is http://localhost:" + demo.port()), answer);
         assertFalse(answer.contains("15131"), answer);
     }
 
