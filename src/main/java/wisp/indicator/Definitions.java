@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wisp.history.Life;
 
 /** Everything that is defined as data: conditions, indicators and the limits of each jurisdiction. */
 public final class Definitions {
@@ -15,17 +16,20 @@ public final class Definitions {
     private final Map<String, Indicator> indicators;
     private final Map<String, Jurisdiction> jurisdictions;
     private final Map<String, Target> ownTargets;
+    private final Practice practice;
     private final Map<String, Jurisdiction> byName = new HashMap<>();
 
     private Definitions(
             Conditions conditions,
             Map<String, Indicator> indicators,
             Map<String, Jurisdiction> jurisdictions,
-            Map<String, Target> ownTargets) {
+            Map<String, Target> ownTargets,
+            Practice practice) {
         this.conditions = conditions;
         this.indicators = indicators;
         this.jurisdictions = jurisdictions;
         this.ownTargets = ownTargets;
+        this.practice = practice;
         jurisdictions.values().forEach(place -> place.names().forEach(name -> byName.putIfAbsent(name, place)));
     }
 
@@ -47,17 +51,21 @@ public final class Definitions {
         for (Map<String, String> files :
                 List.of(DefinitionFiles.shipped("limits"), DefinitionFiles.own(dataFolder, "limits"))) {
             files.forEach((file, text) ->
-                    Jurisdiction.read(file, text, faults).ifPresent(place -> jurisdictions.put(place.id(), place)));
+                    new LimitsReader(file, faults).read(text).ifPresent(place -> jurisdictions.put(place.id(), place)));
         }
         indicators(DefinitionFiles.shipped("indicators"), conditions, indicators, faults);
         indicators(DefinitionFiles.own(dataFolder, "indicators"), conditions, indicators, faults);
         Map<String, String> targetFiles = new LinkedHashMap<>();
         pick(DefinitionFiles.own(dataFolder, ""), OwnTargets.FILE, targetFiles);
         Map<String, Target> ownTargets = OwnTargets.read(targetFiles, indicators, faults);
+        Map<String, String> practiceFiles = new LinkedHashMap<>();
+        pick(DefinitionFiles.shipped(""), PracticeReader.FILE, practiceFiles);
+        pick(DefinitionFiles.own(dataFolder, ""), PracticeReader.FILE, practiceFiles);
+        Practice practice = PracticeReader.read(practiceFiles, faults);
         if (!faults.isEmpty()) {
             throw new WrongDefinitions(faults);
         }
-        return new Definitions(conditions, indicators, jurisdictions, ownTargets);
+        return new Definitions(conditions, indicators, jurisdictions, ownTargets, practice);
     }
 
     /** The shipped conditions and limits with one indicator file's text instead of the shipped indicators. */
@@ -69,7 +77,7 @@ public final class Definitions {
         if (!faults.isEmpty()) {
             throw new WrongDefinitions(faults);
         }
-        return new Definitions(shipped.conditions, indicators, shipped.jurisdictions, Map.of());
+        return new Definitions(shipped.conditions, indicators, shipped.jurisdictions, Map.of(), shipped.practice);
     }
 
     private static void pick(Map<String, String> files, String name, Map<String, String> into) {
@@ -122,6 +130,16 @@ public final class Definitions {
     /** The jurisdictions whose limits are known. */
     public Collection<Jurisdiction> jurisdictions() {
         return jurisdictions.values();
+    }
+
+    /** The law under which a calf lives, empty where its farm's jurisdiction is not known or it has no birth. */
+    public Optional<Law> law(Life life) {
+        return Law.of(life, jurisdiction(life.farm().jurisdiction()));
+    }
+
+    /** What good practice asks beside the law. */
+    public Practice practice() {
+        return practice;
     }
 
     /** The jurisdiction that a farm's description names. */

@@ -2,13 +2,10 @@ package wisp.indicator;
 
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import wisp.event.Castrated;
 import wisp.event.EventType;
-import wisp.event.TagFitted;
 import wisp.history.LifeEvent;
 
 /** Judges one calf against a limit that law sets. */
@@ -74,9 +71,7 @@ final class LimitVerdict {
             return Verdict.outside(followed.row(), "not castrated");
         }
         Castrated done = (Castrated) castration.get().data();
-        Optional<CastrationLimit> limit = definitions
-                .jurisdiction(followed.life().farm().jurisdiction())
-                .map(place -> place.castration().get(done.method()));
+        Optional<ProcedureLimit> limit = definitions.law(followed.life()).flatMap(law -> law.castration(done.method()));
         if (limit.isEmpty()) {
             return Verdict.excluded(followed.row(), NO_LIMIT, castration.get());
         }
@@ -87,9 +82,7 @@ final class LimitVerdict {
     }
 
     private Optional<DayLimit> dayLimit(FollowedLife followed, String name) {
-        return definitions
-                .jurisdiction(followed.life().farm().jurisdiction())
-                .map(place -> place.days().get(name));
+        return definitions.law(followed.life()).flatMap(law -> law.day(name));
     }
 
     private static Optional<LifeEvent> done(Rule.Done done, FollowedLife followed) {
@@ -98,23 +91,7 @@ final class LimitVerdict {
                     .filter(event -> first.event().matches(event))
                     .findFirst();
         }
-        Set<String> numbers = new HashSet<>();
-        Set<String> ears = new HashSet<>();
-        for (LifeEvent event : counted(followed)) {
-            if (event.data() instanceof TagFitted tag) {
-                numbers.add(tag.number());
-                boolean otherEar = tag.ear() != null && ears.contains(tag.number() + other(tag.ear()));
-                ears.add(tag.number() + tag.ear());
-                if (numbers.size() >= 2 || otherEar) {
-                    return Optional.of(event);
-                }
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static TagFitted.Ear other(TagFitted.Ear ear) {
-        return ear == TagFitted.Ear.LEFT ? TagFitted.Ear.RIGHT : TagFitted.Ear.LEFT;
+        return TagPair.completed(counted(followed));
     }
 
     private static List<LifeEvent> counted(FollowedLife followed) {

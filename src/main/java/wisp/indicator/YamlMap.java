@@ -1,5 +1,6 @@
 package wisp.indicator;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -129,6 +130,10 @@ final class YamlMap {
         });
     }
 
+    Optional<LocalDate> date(String key) {
+        return parsed(key, "a date such as 2027-01-01", text -> LocalDate.parse(text));
+    }
+
     Optional<Age> age(String key) {
         return parsed(key, "an age such as 24 h or 60 d", text -> Age.read(text).orElseThrow());
     }
@@ -177,6 +182,21 @@ final class YamlMap {
             return maps;
         }
         return map(key).map(List::of).orElse(List.of());
+    }
+
+    /** Notes a key as known that is not looked into. */
+    void mayHave(String key) {
+        asked.add(key);
+    }
+
+    /** Whether a plain value is just this word; the key then counts as asked for. */
+    boolean isWord(String key, String word) {
+        boolean is = entries.get(key) instanceof ScalarNode scalar
+                && scalar.getValue().strip().equals(word);
+        if (is) {
+            asked.add(key);
+        }
+        return is;
     }
 
     boolean isMap(String key) {

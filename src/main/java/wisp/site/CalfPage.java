@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import wisp.chart.SvgPainter;
 import wisp.cohort.NavelDelay;
 import wisp.history.Episode;
@@ -17,7 +16,6 @@ import wisp.history.Mark;
 import wisp.history.Withdrawn;
 import wisp.indicator.CalfFigures;
 import wisp.indicator.Definitions;
-import wisp.indicator.Jurisdiction;
 import wisp.records.Records;
 
 /**
@@ -134,8 +132,7 @@ public record CalfPage(
 
     private static List<String> pictures(Life life, Definitions definitions, Instant cut) {
         List<String> pictures = new ArrayList<>();
-        Optional<Jurisdiction> place = definitions.jurisdiction(life.farm().jurisdiction());
-        pictures.add(SvgPainter.figure(LifePicture.of(life, place, cut)));
+        pictures.add(SvgPainter.figure(LifePicture.of(life, definitions.law(life), cut)));
         FirstDayPicture.of(life).ifPresent(picture -> pictures.add(SvgPainter.figure(picture)));
         return pictures;
     }

@@ -20,7 +20,7 @@ import wisp.history.Exit;
 import wisp.history.Life;
 import wisp.history.MeatWithdrawal;
 import wisp.indicator.DayLimit;
-import wisp.indicator.Jurisdiction;
+import wisp.indicator.Law;
 
 /** Draws one calf's life on one line of time: its stay, the limits of law, its illnesses, medicines and care. */
 final class LifePicture {
@@ -55,12 +55,12 @@ final class LifePicture {
     /**
      * The picture.
      *
-     * @param place whose limits hold, empty where they are not known
+     * @param law whose limits hold, empty where they are not known
      * @param cut where follow-up ends
      */
-    static Picture of(Life life, Optional<Jurisdiction> place, Instant cut) {
+    static Picture of(Life life, Optional<Law> law, Instant cut) {
         LifePicture picture = new LifePicture(life, cut);
-        List<LifeLane> lanes = picture.lanes(place.map(Jurisdiction::days).orElse(Map.of()));
+        List<LifeLane> lanes = picture.lanes(law.map(Law::days).orElse(Map.of()));
         return new Picture(
                 "life",
                 "The life of calf " + life.key(),

@@ -1,16 +1,18 @@
 package wisp.site;
 
-import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import wisp.cohort.Cohort;
 import wisp.event.Castrated;
-import wisp.indicator.CastrationLimit;
-import wisp.indicator.DayLimit;
+import wisp.indicator.Basis;
 import wisp.indicator.Definitions;
 import wisp.indicator.Indicator;
-import wisp.indicator.Jurisdiction;
+import wisp.indicator.Law;
+import wisp.indicator.Limit;
 import wisp.indicator.Rule;
 import wisp.indicator.Selection;
 
@@ -26,67 +28,38 @@ public record LimitUsed(String place, String limit, String source, String standi
 
     /** The limits that a figure uses for the calves asked for, by the law of the place where each was born. */
     static List<LimitUsed> of(Indicator indicator, Definitions definitions, Cohort cohort, Selection selection) {
-        List<String> places = new ArrayList<>();
+        Set<Law> laws = Collections.newSetFromMap(new IdentityHashMap<>());
+        Set<LimitUsed> used = new LinkedHashSet<>();
         for (int row : selection.calves(cohort)) {
-            String place = cohort.lives().get(row).farm().jurisdiction();
-            if (!places.contains(place)) {
-                places.add(place);
-            }
+            Optional<Law> law = definitions.law(cohort.lives().get(row));
+            law.filter(laws::add).ifPresent(found -> add(indicator.rule(), found, used));
         }
-        List<LimitUsed> used = new ArrayList<>();
-        for (String place : places) {
-            Optional<Jurisdiction> law = definitions.jurisdiction(place);
-            law.ifPresent(found -> add(indicator.rule(), found, used));
-        }
-        return used;
+        return List.copyOf(used);
     }
 
-    private static void add(Rule rule, Jurisdiction law, List<LimitUsed> used) {
+    private static void add(Rule rule, Law law, Set<LimitUsed> used) {
         if (rule instanceof Rule.DoneByLimit done) {
             day(done.limit(), law, used);
         } else if (rule instanceof Rule.DoneAtEnd atEnd) {
             day(atEnd.limit(), law, used);
         } else if (rule instanceof Rule.CastratedLawfully) {
             for (Castrated.Method method : Castrated.Method.values()) {
-                CastrationLimit limit = law.castration().get(method);
-                if (limit != null) {
-                    used.add(of(law, method.word() + ": " + words(limit), limit.source(), limit.status()));
-                }
+                law.castration(method)
+                        .ifPresent(limit -> used.add(of(law, method.word() + ": " + limit.words(), limit)));
             }
         }
     }
 
-    private static void day(String name, Jurisdiction law, List<LimitUsed> used) {
-        DayLimit limit = law.days().get(name);
-        if (limit != null) {
-            used.add(of(law, "by the end of day " + limit.byDay() + " of life", limit.source(), limit.status()));
-        }
+    private static void day(String name, Law law, Set<LimitUsed> used) {
+        law.day(name).ifPresent(limit -> used.add(of(law, "by the end of day " + limit.byDay() + " of life", limit)));
     }
 
-    private static LimitUsed of(Jurisdiction law, String limit, String source, String status) {
-        String standing = status.toLowerCase(Locale.ROOT).equals("verified")
-                ? "verified against its source, last read " + law.readOn()
-                : status + ", not verified: check it before you rely on it (file of " + law.readOn() + ")";
-        return new LimitUsed(law.title(), limit, source, standing);
-    }
-
-    private static String words(CastrationLimit limit) {
-        if (!limit.allowed()) {
-            return "forbidden at any age";
-        }
-        List<String> parts = new ArrayList<>();
-        if (limit.byDay() != null) {
-            parts.add("by the end of day " + limit.byDay() + " of life");
-        }
-        if (limit.anaestheticFromDay() != null) {
-            parts.add(
-                    limit.anaestheticFromDay() == 0
-                            ? "with an anaesthetic at any age"
-                            : "with an anaesthetic from day " + limit.anaestheticFromDay());
-        }
-        if (limit.anaestheticFromMonths() != null) {
-            parts.add("with an anaesthetic from " + limit.anaestheticFromMonths() + " months of age");
-        }
-        return parts.isEmpty() ? "no limit of age stated" : String.join(", ", parts);
+    private static LimitUsed of(Law law, String says, Limit limit) {
+        Basis basis = limit.basis();
+        String standing = basis.verified()
+                ? "verified against its source, last read " + basis.readOn()
+                : basis.status() + ", not verified: check it before you rely on it (file of " + basis.readOn() + ")";
+        String since = law.from() == null ? "" : " for calves born from " + law.from() + " on";
+        return new LimitUsed(law.title(), says + since, basis.source(), standing);
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -13,6 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import wisp.event.FarmDescribed.Enterprise;
 
 /** Every folder of {@code definitions/good} is a data folder; what it adds and replaces stands in its expected.txt. */
 class DefinitionsTest {
@@ -74,8 +76,9 @@ class DefinitionsTest {
         assertEquals("analytics/indicators/stillbirth.yaml", stillbirth.file());
         assertEquals(0.05, stillbirth.target().value());
         Jurisdiction england = definitions.jurisdiction("GB-ENG").orElseThrow();
-        assertEquals(3, england.days().get("tags").byDay());
-        assertTrue(england.castration().isEmpty());
+        Law law = england.on(LocalDate.parse("2026-03-01"), Enterprise.DAIRY).orElseThrow();
+        assertEquals(3, law.day("tags").orElseThrow().byDay());
+        assertTrue(law.castration().isEmpty());
         assertEquals(
                 Definitions.load(null).indicators().size() + 1,
                 definitions.indicators().size());

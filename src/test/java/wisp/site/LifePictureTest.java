@@ -120,7 +120,7 @@ class LifePictureTest {
 
     private static Picture of(Calf calf, String cut) {
         Life life = calf.life();
-        return LifePicture.of(life, DEFINITIONS.jurisdiction(life.farm().jurisdiction()), Instant.parse(cut));
+        return LifePicture.of(life, DEFINITIONS.law(life), Instant.parse(cut));
     }
 
     private static List<String> rows(Picture picture) {
