@@ -20,6 +20,7 @@ import wisp.log.LogFailure;
             ExportFile.class,
             FiguresCommand.class,
             Answer.class,
+            DueCommand.class,
             Verify.class,
             Simulate.class
         })

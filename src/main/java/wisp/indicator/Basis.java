@@ -5,7 +5,8 @@ package wisp.indicator;
  *
  * @param kind law, or what is only good practice
  * @param source statute or guidance with its section, or the paper
- * @param status {@code verified}, {@code verified (secondary)} where only a report of it was read, or {@code from memory}
+ * @param status {@code verified}, {@code verified (secondary)} where only a report of it was read, or {@code from
+ *     memory}
  * @param readOn when the source was last checked
  * @param remarks what to beware of, empty where nothing
  */

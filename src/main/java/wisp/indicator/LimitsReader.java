@@ -11,9 +11,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Reads a limits file. Its own limits hold from ever; {@code changes:} lists what is put over them for calves born from a
- * date on; {@code dairy:} and {@code beef:}, in the file and in a change, hold for one kind of herd. A later word on a
- * limit replaces the earlier one, and {@code none} takes it away.
+ * Reads a limits file. Its own limits hold from ever; {@code changes:} lists what is put over them for calves born from
+ * a date on; {@code dairy:} and {@code beef:}, in the file and in a change, hold for one kind of herd. A later word on
+ * a limit replaces the earlier one, and {@code none} takes it away.
  */
 final class LimitsReader {
     private final String file;
