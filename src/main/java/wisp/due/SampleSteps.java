@@ -95,8 +95,7 @@ final class SampleSteps implements Step {
                 round.size() > 1
                         ? item.doneBy(round.get(1))
                         : item.state(DueState.DUE_NOW, "The laboratory's last result was inconclusive.")
-                                .caution(
-                                        "Until it is cleared, keep it as the vet says for a calf that may be infected."));
+                                .caution("Keep it as the vet says for a calf that may be infected."));
     }
 
     private static Optional<DueItem> sent(DueCalf calf, List<LifeEvent> round) {
