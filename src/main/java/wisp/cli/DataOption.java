@@ -34,6 +34,16 @@ final class DataOption {
         return Logs.open(data, Clock.systemUTC());
     }
 
+    /** Opens the log alone; one that is not there yet is made. */
+    EventLog openLogOrNew() {
+        return Logs.open(data, Clock.systemUTC());
+    }
+
+    /** The data folder; null where the records are in a database. */
+    Path folder() {
+        return data.startsWith("jdbc:") ? null : Path.of(data);
+    }
+
     String where() {
         return data;
     }

@@ -3,6 +3,7 @@ package wisp.cli;
 import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import wisp.backup.BackupFailure;
 import wisp.indicator.WrongDefinitions;
 import wisp.interchange.FileFailure;
 import wisp.interchange.MappingRefused;
@@ -22,6 +23,8 @@ import wisp.log.LogFailure;
             Answer.class,
             DueCommand.class,
             Verify.class,
+            BackupCommand.class,
+            RestoreCommand.class,
             Simulate.class
         })
 public final class Wisp {
@@ -60,6 +63,7 @@ public final class Wisp {
                 || failure instanceof WrongDefinitions
                 || failure instanceof MappingRefused
                 || failure instanceof FileFailure
+                || failure instanceof BackupFailure
                 || failure instanceof Refusals;
     }
 }

@@ -48,7 +48,9 @@ class WispTest {
                 "figures --colour red",
                 "simulate --calves 5",
                 "simulate --calves 0 --seed 1 --out x",
-                "verify now"
+                "verify now",
+                "backup",
+                "restore"
             })
     void wrongUsageExitsWithTwo(String command) {
         Spoken spoken = Spoken.by((Object[]) command.split(" ")).exits(2);
@@ -58,7 +60,7 @@ class WispTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"serve", "import", "export", "figures", "verify", "simulate"})
+    @ValueSource(strings = {"serve", "import", "export", "figures", "verify", "backup", "restore", "simulate"})
     void everyCommandExplainsItself(String command) {
         Spoken spoken = Spoken.by(command, "--help").exits(0);
         assertTrue(spoken.out().startsWith("Usage: wisp " + command), spoken.out());

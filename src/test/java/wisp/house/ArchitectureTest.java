@@ -36,6 +36,7 @@ class ArchitectureTest {
         arrows.put("interchange", Set.of("event", "log"));
         arrows.put("tag", Set.of());
         arrows.put("history", Set.of("event", "log", "tag"));
+        arrows.put("backup", Set.of("event", "log", "history"));
         arrows.put("cohort", Set.of("event", "log", "history"));
         arrows.put("indicator", Set.of("event", "history", "cohort", "statistics"));
         arrows.put("question", Set.of("event", "history", "cohort", "indicator", "statistics"));
@@ -46,7 +47,7 @@ class ArchitectureTest {
         Set<String> answers = Set.of("question", "due", "sample", "medicine", "tag", "statistics", "chart");
         arrows.put("report", and(answers, "event", "log", "history", "cohort", "indicator", "records"));
         arrows.put("site", and(arrows.get("report"), "report"));
-        arrows.put("cli", and(arrows.get("site"), "site", "interchange", "simulation"));
+        arrows.put("cli", and(arrows.get("site"), "site", "backup", "interchange", "simulation"));
         return arrows;
     }
 
