@@ -33,8 +33,8 @@ final class BackupCommand implements Callable<Integer> {
             ChainHead head = new Backup(log, data.folder(), Clock.systemUTC()).write(file);
             spec.commandLine()
                     .getOut()
-                    .println(head.sequence() + " events are backed up in " + file + " and were read back whole. Head "
-                            + head + ", written to " + Backup.headFile(file) + " too.");
+                    .println(RestoreCommand.events(head.sequence(), "backed up") + " in " + file
+                            + " and read back whole. Head " + head + ", written to " + Backup.headFile(file) + " too.");
             return 0;
         }
     }

@@ -38,13 +38,17 @@ final class RestoreCommand implements Callable<Integer> {
         Restore restore = Restore.of(file, asOf);
         try (EventLog log = data.openLogOrNew()) {
             Restored restored = restore.into(log, data.folder());
-            StringBuilder said = new StringBuilder(restored.head().sequence() + " events are restored into "
+            StringBuilder said = new StringBuilder(events(restored.head().sequence(), "restored") + " into "
                     + data.where() + " with their hashes. Head " + restored.head() + ".");
             if (restored.leftOut() > 0) {
-                said.append(" ").append(restored.leftOut()).append(" later ones were left out.");
+                said.append(" Left out, as recorded later: ")
+                        .append(restored.leftOut())
+                        .append(".");
             }
             if (restored.files() > 0) {
-                said.append(" ").append(restored.files()).append(" of the farm's own definitions were put back.");
+                said.append(" The farm's own definitions put back: ")
+                        .append(restored.files())
+                        .append(".");
             }
             if (!restored.note().isEmpty()) {
                 said.append(" ").append(restored.note());
@@ -52,5 +56,10 @@ final class RestoreCommand implements Callable<Integer> {
             spec.commandLine().getOut().println(said);
             return 0;
         }
+    }
+
+    /** How many events are something, in words. */
+    static String events(long many, String what) {
+        return many == 1 ? "One event is " + what : many + " events are " + what;
     }
 }

@@ -44,13 +44,13 @@ class BackupCommandTest {
     @Test
     void aBackupSaysItsHeadAndARestoreHasIt() throws IOException {
         assertEquals(
-                "2 events are backed up in " + file + " and were read back whole. Head " + head + ", written to " + file
+                "2 events are backed up in " + file + " and read back whole. Head " + head + ", written to " + file
                         + ".head too.",
                 backup().exits(0).out().strip());
         Path other = folder.resolve("other");
         assertEquals(
                 "2 events are restored into " + other + " with their hashes. Head " + head
-                        + ". 1 of the farm's own definitions were put back.",
+                        + ". The farm's own definitions put back: 1.",
                 Spoken.by("restore", "--data", other, file).exits(0).out().strip());
         String noted = Files.readString(folder.resolve("herd.zip.head"));
         Spoken.by("verify", "--data", other, "--head", noted).exits(0);
@@ -72,8 +72,8 @@ class BackupCommandTest {
         String said = Spoken.by("restore", "--data", other, file, "--as-of", "2026-03-01")
                 .exits(0)
                 .out();
-        assertTrue(said.startsWith("1 events are restored into " + other), said);
-        assertTrue(said.contains(" 1 later ones were left out."), said);
+        assertTrue(said.startsWith("One event is restored into " + other), said);
+        assertTrue(said.contains(" Left out, as recorded later: 1."), said);
     }
 
     @Test
