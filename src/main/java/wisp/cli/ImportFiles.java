@@ -11,12 +11,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import wisp.cohort.Cohort;
 import wisp.interchange.Import;
 import wisp.interchange.ImportListener;
 import wisp.interchange.ImportOptions;
 import wisp.interchange.ImportReport;
 import wisp.interchange.Mapping;
 import wisp.interchange.Refusal;
+import wisp.interchange.TagSubjects;
 import wisp.records.Records;
 
 /** Brings events in from files. */
@@ -47,8 +49,10 @@ final class ImportFiles implements Callable<Integer> {
     public Integer call() {
         Mapping read = mapping == null ? null : Mapping.read(mapping);
         try (Records records = data.open()) {
-            ZoneId zone = records.cohort().farm().latest().zone();
-            ImportOptions options = new ImportOptions(dryRun, partial, zone, read);
+            Cohort cohort = records.cohort();
+            ZoneId zone = cohort.farm().latest().zone();
+            TagSubjects subjects = read != null && read.byTag() ? new TagsOfHerd(cohort) : null;
+            ImportOptions options = new ImportOptions(dryRun, partial, zone, read, subjects);
             ImportReport report = Import.run(files, options, records.log(), records.reader(), listener());
             PrintWriter out = spec.commandLine().getOut();
             report.notes().forEach(out::println);

@@ -13,6 +13,11 @@ interface CsvReading {
      */
     List<Fault> header(List<String> names);
 
+    /** What there is to tell besides the rows, after the last of them. */
+    default List<String> notes() {
+        return List.of();
+    }
+
     /** Turns one line, which has as many cells as there are columns, into events. */
     Row row(long line, int index, List<String> cells);
 }

@@ -113,7 +113,9 @@ final class CsvRows implements Rows {
     @Override
     public List<String> notes() {
         String note = csv.encoding().note();
-        return note.isEmpty() ? List.of() : List.of(note);
+        List<String> notes = new ArrayList<>(note.isEmpty() ? List.of() : List.of(note));
+        notes.addAll(reading.notes());
+        return notes;
     }
 
     @Override

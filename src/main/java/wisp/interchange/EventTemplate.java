@@ -15,8 +15,9 @@ import wisp.event.Fault;
  * @param when all of these must hold for the row to say it
  * @param attributes column of Wisp's own CSV to what fills it: time, type, subject and what else is given
  * @param data the same for the fields of the data
+ * @param byTag whether what fills the subject is a tag number, by which the animal is found
  */
-record EventTemplate(List<Condition> when, Map<Column, Filling> attributes, Map<Column, Filling> data) {
+record EventTemplate(List<Condition> when, Map<Column, Filling> attributes, Map<Column, Filling> data, boolean byTag) {
 
     Set<String> columns(Set<String> header) {
         Set<String> columns = new LinkedHashSet<>();

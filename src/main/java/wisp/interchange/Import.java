@@ -2,6 +2,7 @@ package wisp.interchange;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import wisp.event.EventReader;
 import wisp.log.EventLog;
 
@@ -22,7 +23,11 @@ public final class Import {
     public static ImportReport run(
             List<Path> files, ImportOptions options, EventLog log, EventReader reader, ImportListener listener) {
         Tally tally = new Tally(listener);
-        try (Offering offering = new Offering(files, options, reader, tally)) {
+        Mapping mapping = options.mapping();
+        TagMatching matching = mapping == null || !mapping.byTag()
+                ? null
+                : new TagMatching(Objects.requireNonNull(options.subjects()), mapping.source(), log);
+        try (Offering offering = new Offering(files, options, matching, reader, tally)) {
             long last = log.appendAll(
                     offering, tally::outcome, () -> !options.dryRun() && (options.partial() || tally.sound()));
             return tally.report(options, last);

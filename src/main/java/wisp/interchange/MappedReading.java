@@ -15,6 +15,7 @@ import wisp.event.Fault;
 /** CSV in somebody's own columns, read by a mapping. */
 final class MappedReading implements CsvReading {
     private final Mapping mapping;
+    private final TagMatching matching;
     private final String source;
     private final Times times;
     private final boolean decimalComma;
@@ -22,8 +23,9 @@ final class MappedReading implements CsvReading {
     private List<String> names = List.of();
     private Set<String> known = Set.of();
 
-    MappedReading(Mapping mapping, String source, Times times, boolean decimalComma) {
+    MappedReading(Mapping mapping, TagMatching matching, String source, Times times, boolean decimalComma) {
         this.mapping = mapping;
+        this.matching = matching;
         this.source = source;
         this.times = times;
         this.decimalComma = decimalComma;
@@ -61,6 +63,11 @@ final class MappedReading implements CsvReading {
     }
 
     @Override
+    public List<String> notes() {
+        return matching == null ? List.of() : matching.notes();
+    }
+
+    @Override
     public Row row(long line, int index, List<String> cells) {
         Map<String, String> texts = new HashMap<>();
         SortedMap<String, String> naming = new TreeMap<>();
@@ -75,13 +82,13 @@ final class MappedReading implements CsvReading {
         List<Fault> faults = new ArrayList<>();
         List<JsonNode> events = new ArrayList<>();
         if (mapping.repeat().isEmpty()) {
-            events(texts, name, "", events, faults);
+            events(line, texts, name, "", events, faults);
         } else {
             Repeat repeat = mapping.repeat().get();
             int count = repeat.times(texts, (p, m) -> faults.add(new Fault(repeat.count(), p, m)));
             for (int n = 1; n <= count && faults.isEmpty(); n++) {
                 texts.put(repeat.as(), Integer.toString(n));
-                events(texts, name, "." + n, events, faults);
+                events(line, texts, name, "." + n, events, faults);
             }
         }
         return faults.isEmpty()
@@ -90,7 +97,12 @@ final class MappedReading implements CsvReading {
     }
 
     private void events(
-            Map<String, String> texts, String name, String counter, List<JsonNode> events, List<Fault> faults) {
+            long line,
+            Map<String, String> texts,
+            String name,
+            String counter,
+            List<JsonNode> events,
+            List<Fault> faults) {
         int number = 0;
         for (EventTemplate template : mapping.events()) {
             number++;
@@ -99,6 +111,9 @@ final class MappedReading implements CsvReading {
                 event.put("source", source);
                 if (!event.has("id")) {
                     event.put("id", name + "." + number + counter);
+                }
+                if (template.byTag() && faults.isEmpty()) {
+                    matching.match(event, line);
                 }
                 events.add(event);
             }

@@ -114,9 +114,20 @@ public final class Mapping {
                 .orElse(Column.ofField(field));
     }
 
-    CsvReading reading(Path file, CsvFile csv, ImportOptions options) {
+    /** Who the mapping says has written the files; null where it says nothing. */
+    String source() {
+        return source;
+    }
+
+    /** Whether any event's animal is found by its tag number. */
+    public boolean byTag() {
+        return events.stream().anyMatch(EventTemplate::byTag);
+    }
+
+    CsvReading reading(Path file, CsvFile csv, ImportOptions options, TagMatching matching) {
         return new MappedReading(
                 this,
+                matching,
                 source == null ? "csv:" + file.getFileName() : source,
                 new Times(zone == null ? options.zone() : zone, dates, ambiguousHour),
                 decimalComma == null ? csv.delimiter() == ';' : decimalComma);

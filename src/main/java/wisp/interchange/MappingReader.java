@@ -51,6 +51,7 @@ final class MappingReader {
         } else {
             top.fault("The events are missing.", "Write events: and under it what a row stands for.");
         }
+        sourceForTags(events);
         return new Mapping(
                 new CsvFormat(encoding(), delimiter()),
                 text("source"),
@@ -177,11 +178,34 @@ final class MappingReader {
                             .forEach(when::add);
                 case "data" -> part.map().forEach((field, filling) -> data(field, filling, data));
                 case "type" -> attributes.put(Column.BY_NAME.get(name), type(part));
+                case "subject" -> attributes.put(Column.BY_NAME.get(name), subject(part));
                 default -> attributes.put(Column.BY_NAME.get(name), Filling.of(part));
             }
         });
         known(parts.get("type"), parts.get("data"), attributes.get(Column.BY_NAME.get("type")));
-        return new EventTemplate(List.copyOf(when), attributes, data);
+        return new EventTemplate(List.copyOf(when), attributes, data, tag(parts.get("subject")) != null);
+    }
+
+    private static Filling subject(Yaml part) {
+        Yaml tag = tag(part);
+        return tag == null ? Filling.of(part) : Filling.of(tag);
+    }
+
+    /** What fills the tag number by which the animal is found; null where the subject is its key. */
+    private static Yaml tag(Yaml subject) {
+        boolean group = subject != null && subject.isMap();
+        return group && subject.map().containsKey("tag")
+                ? subject.map(List.of("tag")).get("tag")
+                : null;
+    }
+
+    /** A longer file comes under another name, and must still be known again. */
+    private void sourceForTags(List<EventTemplate> events) {
+        if (events.stream().anyMatch(EventTemplate::byTag) && text("source") == null) {
+            top.fault(
+                    "The mapping finds animals by tag number and names no source.",
+                    "Write source: and a name for the laboratory that never changes, so that no row goes in twice.");
+        }
     }
 
     private static Filling type(Yaml part) {

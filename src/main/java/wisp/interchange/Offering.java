@@ -26,14 +26,16 @@ final class Offering implements Iterator<Event>, AutoCloseable {
     private final ImportOptions options;
     private final EventReader reader;
     private final Tally tally;
+    private final TagMatching matching;
     private final Queue<Event> ready = new ArrayDeque<>();
     private Path file;
     private long size;
     private Rows rows;
 
-    Offering(List<Path> files, ImportOptions options, EventReader reader, Tally tally) {
+    Offering(List<Path> files, ImportOptions options, TagMatching matching, EventReader reader, Tally tally) {
         this.files = files.iterator();
         this.options = options;
+        this.matching = matching;
         this.reader = reader;
         this.tally = tally;
     }
@@ -64,7 +66,7 @@ final class Offering implements Iterator<Event>, AutoCloseable {
     private void advance() throws IOException {
         if (rows == null) {
             file = files.next();
-            rows = Rows.open(file, options);
+            rows = Rows.open(file, options, matching);
             size = Files.size(file);
         } else if (rows.hasNext()) {
             take(rows.next());

@@ -20,22 +20,23 @@ interface Rows extends Iterator<Row>, AutoCloseable {
     /**
      * Opens a file by what it is.
      *
+     * @param matching finds animals by tag number; null where the mapping does not ask for it
      * @throws RefusedFile where it cannot be read as anything
      */
-    static Rows open(Path file, ImportOptions options) throws IOException {
+    static Rows open(Path file, ImportOptions options, TagMatching matching) throws IOException {
         return switch (FileKind.of(file)) {
             case JSON_LINES -> new JsonLines(file);
             case JSON_DOCUMENT -> new JsonDocument(file);
-            case CSV -> csv(file, options);
+            case CSV -> csv(file, options, matching);
         };
     }
 
-    private static Rows csv(Path file, ImportOptions options) throws IOException {
+    private static Rows csv(Path file, ImportOptions options, TagMatching matching) throws IOException {
         CsvFile csv = CsvFile.open(file, options.mapping());
         Mapping mapping = options.mapping();
         CsvReading reading = mapping == null
                 ? new CanonicalReading("csv:" + file.getFileName(), csv.delimiter() == ';', options.zone())
-                : mapping.reading(file, csv, options);
+                : mapping.reading(file, csv, options, matching);
         return new CsvRows(csv, reading);
     }
 }

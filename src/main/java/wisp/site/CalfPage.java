@@ -24,6 +24,7 @@ import wisp.records.Records;
  * @param name what it is called
  * @param summary who it is and how it went, in words
  * @param pictures its life on one line of time, and its first day, as SVG; empty without a recorded birth
+ * @param samples its tissue samples
  * @param medicines what it was given, and the end of each withdrawal
  * @param lines its events that count
  * @param episodes its episodes of illness
@@ -38,6 +39,7 @@ public record CalfPage(
         CalfName name,
         String summary,
         List<String> pictures,
+        List<SampleRow> samples,
         CalfMedicines medicines,
         List<Line> lines,
         List<Illness> episodes,
@@ -98,6 +100,7 @@ public record CalfPage(
                 CalfName.of(life),
                 summary(life, zone),
                 born ? pictures(life, records.definitions(), asked.cohort().cut()) : List.of(),
+                SampleRow.of(life, SamplesPage.moment(asked, records), frame.links()),
                 CalfMedicines.of(
                         life,
                         now ? records.clock().instant() : asked.selection().asOf()),

@@ -53,7 +53,10 @@ final class CalvesApi {
         if (row < 0) {
             throw Problem.notFound("No animal has the key " + key + ".");
         }
-        ctx.json(CalfJson.whole(asked.cohort().lives().get(row)));
+        Life life = asked.cohort().lives().get(row);
+        ObjectNode json = CalfJson.whole(life);
+        json.set("samples", SampleJson.of(life, SamplesPage.moment(asked, records)));
+        ctx.json(json);
     }
 
     private static ObjectNode behind(MarkedEvent marked) {

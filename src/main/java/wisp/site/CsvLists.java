@@ -66,7 +66,7 @@ final class CsvLists {
         give(ctx, "heads", Table.create("heads", day, sequence, hash));
     }
 
-    private static void give(Context ctx, String name, Table table) {
+    static void give(Context ctx, String name, Table table) {
         StringWriter text = new StringWriter();
         table.write().csv(text);
         ctx.contentType("text/csv; charset=utf-8")

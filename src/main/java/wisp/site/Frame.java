@@ -27,6 +27,7 @@ import wisp.indicator.Stratum;
  * @param farm the farm's name, empty where it was never described
  * @param sequence the newest event that is taken into account
  * @param kept parameters beside the filters that the form must send along
+ * @param alerts results of samples that stand on every page
  * @param herd whether the page is about many calves, so that they can be narrowed and divided
  */
 public record Frame(
@@ -42,16 +43,18 @@ public record Frame(
         String farm,
         long sequence,
         Map<String, String> kept,
+        List<SampleAlert> alerts,
         boolean herd) {
 
     static Frame of(Asked asked, String title, String path, Map<String, String> kept) {
         Cohort cohort = asked.cohort();
         boolean described = cohort.farm().latest().described();
         String name = cohort.farm().latest().name();
+        Links links = new Links(asked.parameters());
         return new Frame(
                 title,
                 path,
-                new Links(asked.parameters()),
+                links,
                 asked.parameters(),
                 asked.season(),
                 cohort.seasonsWithCalves(),
@@ -61,6 +64,7 @@ public record Frame(
                 described ? name : "",
                 cohort.sequence(),
                 kept,
+                SampleAlert.of(cohort, links),
                 true);
     }
 
@@ -81,6 +85,7 @@ public record Frame(
                 farm,
                 sequence,
                 along,
+                alerts,
                 false);
     }
 

@@ -43,6 +43,7 @@ final class Pages {
         config.routes.get("/records/heads.csv", lists::heads);
         new Mending(records).addTo(config);
         new NavelsPages(records).addTo(config);
+        new SamplesPages(records).addTo(config);
     }
 
     private void figure(Context ctx) {

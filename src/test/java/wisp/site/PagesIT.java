@@ -74,7 +74,21 @@ class PagesIT {
                         "amended",
                         "A",
                         "2026-03-10T09:00:00Z",
-                        "{\"event_source\":\"shed\",\"event_id\":\"2\",\"time\":\"2026-03-01T08:10:00Z\",\"data\":{}}"));
+                        "{\"event_source\":\"shed\",\"event_id\":\"2\",\"time\":\"2026-03-01T08:10:00Z\",\"data\":{}}"),
+                event(
+                        "7",
+                        "tag-fitted",
+                        "A",
+                        "2026-03-02T09:00:00Z",
+                        "{\"number\":\"UK 123450 600001\",\"ear\":\"left\"}"),
+                event("8", "tissue-sampled", "A", "2026-03-02T09:01:00Z", "{}"),
+                event("9", "sample-result", "A", "2026-03-09T09:00:00Z", "{\"result\":\"positive\"}"),
+                event(
+                        "10",
+                        "sample-result",
+                        "UK 123450 600007",
+                        "2026-03-09T09:00:00Z",
+                        "{\"result\":\"inconclusive\"}"));
         assertEquals(
                 201,
                 corrected.post("/api/v1/events", "application/x-ndjson", life).statusCode());
@@ -102,6 +116,8 @@ class PagesIT {
         pages.put("calf-corrected", corrected.address("/calves/A"));
         pages.put("navels", demo.address("/navels"));
         pages.put("pens", demo.address("/pens"));
+        pages.put("samples", demo.address("/samples"));
+        pages.put("samples-alert", corrected.address("/samples"));
         pages.put("records", demo.address("/records"));
         pages.put("medicines", demo.address("/medicines?given-from=2026-01-01"));
         pages.put("error", demo.address("/?by=moon&sex=both"));
@@ -141,7 +157,7 @@ class PagesIT {
     void theKeyboardReachesFiltersAndLinksAndItsPlaceIsSeen() {
         show(demo.address("/"), PHONE, false);
         List<Browser.Stop> stops = browser.stops(24);
-        List<String> first = stops.stream().map(Browser.Stop::what).limit(10).toList();
+        List<String> first = stops.stream().map(Browser.Stop::what).limit(12).toList();
         assertEquals(
                 List.of(
                         "a To the page's content",
@@ -150,6 +166,8 @@ class PagesIT {
                         "a Navels",
                         "a Pens",
                         "a Calves",
+                        "a Medicines",
+                        "a Samples",
                         "a Records",
                         "select season",
                         "button Show",

@@ -1,0 +1,126 @@
+package wisp.sample;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.Objects;
+import java.util.stream.Stream;
+import wisp.event.SampleResult;
+import wisp.event.SampleSent;
+import wisp.event.TissueSampled;
+import wisp.history.LifeEvent;
+
+/**
+ * One sample on its way. What is not recorded is null, at least one of the three events is there.
+ *
+ * @param taken its taking
+ * @param sent its sending
+ * @param result what the laboratory said
+ * @param again true where another sample was taken before this one had a result
+ */
+public record TissueSample(LifeEvent taken, LifeEvent sent, LifeEvent result, boolean again) {
+    /** How far it has come. */
+    public enum State {
+        TAKEN("taken, not sent"),
+        SENT("at the laboratory"),
+        TAKEN_AGAIN("no result, taken again"),
+        NEGATIVE("negative"),
+        INCONCLUSIVE("inconclusive"),
+        POSITIVE("positive");
+
+        private final String word;
+
+        State(String word) {
+            this.word = word;
+        }
+
+        /** The state in words. */
+        public String word() {
+            return word;
+        }
+
+        /** Whether somebody still waits for its result. */
+        public boolean waiting() {
+            return this == TAKEN || this == SENT;
+        }
+    }
+
+    /** How far it has come. */
+    public State state() {
+        if (result != null) {
+            return state(result);
+        }
+        return again ? State.TAKEN_AGAIN : sent == null ? State.TAKEN : State.SENT;
+    }
+
+    static State state(LifeEvent result) {
+        return switch (((SampleResult) result.data()).result()) {
+            case NEGATIVE -> State.NEGATIVE;
+            case INCONCLUSIVE -> State.INCONCLUSIVE;
+            case POSITIVE -> State.POSITIVE;
+        };
+    }
+
+    /** Calendar days since its first event, by the farm's clocks; 0 where nobody waits for it. */
+    public long daysWaiting(Instant now, ZoneId zone) {
+        if (!state().waiting()) {
+            return 0;
+        }
+        Instant since = (taken == null ? sent : taken).time();
+        return Math.max(
+                0,
+                ChronoUnit.DAYS.between(
+                        since.atZone(zone).toLocalDate(), now.atZone(zone).toLocalDate()));
+    }
+
+    /** The tag number that it bears, as it was first written; empty where nobody said. */
+    public String tagNumber() {
+        return Stream.of(taken, sent, result)
+                .filter(Objects::nonNull)
+                .map(TissueSample::tagNumber)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** Who examines it, empty where nobody said. */
+    public String laboratory() {
+        String told = result == null ? null : ((SampleResult) result.data()).laboratory();
+        String sentTo = sent == null ? null : ((SampleSent) sent.data()).laboratory();
+        return told != null ? told : sentTo != null ? sentTo : "";
+    }
+
+    /** What it was tested for, empty where nobody said. */
+    public String test() {
+        String test = result == null ? null : ((SampleResult) result.data()).test();
+        return test == null ? "" : test;
+    }
+
+    /** The tag number that an event of a sample says; null where it says none or is no such event. */
+    static String tagNumber(LifeEvent event) {
+        if (event.data() instanceof TissueSampled one) {
+            return one.tagNumber();
+        }
+        if (event.data() instanceof SampleSent one) {
+            return one.tagNumber();
+        }
+        return event.data() instanceof SampleResult one ? one.tagNumber() : null;
+    }
+
+    /** A sample of which this event alone is known. */
+    public static TissueSample of(LifeEvent event) {
+        return new TissueSample(null, null, null, false).with(event);
+    }
+
+    TissueSample with(LifeEvent event) {
+        return switch (event.type()) {
+            case TISSUE_SAMPLED -> new TissueSample(event, sent, result, again);
+            case SAMPLE_SENT -> new TissueSample(taken, event, result, again);
+            default -> new TissueSample(taken, sent, event, again);
+        };
+    }
+
+    TissueSample overtaken() {
+        return new TissueSample(taken, sent, result, result == null);
+    }
+}

@@ -1,0 +1,49 @@
+package wisp.sample;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import wisp.cohort.Cohort;
+import wisp.history.Life;
+import wisp.history.LifeEvent;
+import wisp.history.Mark;
+
+/**
+ * What a laboratory said of a tag number that is no one animal's: nobody has it, or several have had it. It is kept
+ * under the number as it was written until somebody says whose it is.
+ *
+ * @param number as it was written
+ * @param event what was said
+ * @param likely the animals that may have been meant, best first
+ * @param several true where the number itself means several animals, which are {@code likely} then
+ */
+public record UnmatchedSample(String number, LifeEvent event, List<Life> likely, boolean several) {
+
+    /** Those of a herd, the oldest first. */
+    public static List<UnmatchedSample> of(Cohort cohort, TagIndex index) {
+        List<UnmatchedSample> unmatched = new ArrayList<>();
+        for (Life life : cohort.lives()) {
+            if (life.born() == null && !TagIndex.tagged(life)) {
+                life.marks().stream()
+                        .filter(mark -> mark.kind() == Mark.Kind.NO_BIRTH && ofSample(mark.event()))
+                        .forEach(mark -> unmatched.add(of(life.key(), mark.event(), index)));
+            }
+        }
+        unmatched.sort(Comparator.comparing(UnmatchedSample::event, LifeEvent.ORDER));
+        return unmatched;
+    }
+
+    private static UnmatchedSample of(String number, LifeEvent event, TagIndex index) {
+        List<Life> same = index.find(number, event.time());
+        return same.size() > 1
+                ? new UnmatchedSample(number, event, same, true)
+                : new UnmatchedSample(number, event, index.likely(number, event.time()), false);
+    }
+
+    private static boolean ofSample(LifeEvent event) {
+        return switch (event.type()) {
+            case TISSUE_SAMPLED, SAMPLE_SENT, SAMPLE_RESULT -> true;
+            default -> false;
+        };
+    }
+}

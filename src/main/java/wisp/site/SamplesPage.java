@@ -1,0 +1,96 @@
+package wisp.site;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import wisp.cohort.Cohort;
+import wisp.event.Fault;
+import wisp.records.Records;
+import wisp.sample.TagIndex;
+import wisp.sample.UnmatchedSample;
+
+/**
+ * Tissue samples: what waits and for how long, what the laboratory said, and what it said of numbers that are nobody's.
+ *
+ * @param waiting samples without a result, those that wait longest first
+ * @param results samples with a result, the grave ones first
+ * @param unmatched results of the whole log that match no one calf
+ * @param matched what came of saying whose a result is, empty where nothing was said
+ * @param faults what is wrong with what was sent
+ * @param opened when this page was made, RFC 3339
+ * @param token lets this page's forms record something
+ * @param now whether what is known now is shown, which alone can be matched
+ */
+public record SamplesPage(
+        Frame frame,
+        List<SampleRow> waiting,
+        List<SampleRow> results,
+        List<UnmatchedRow> unmatched,
+        CalfName matched,
+        List<Fault> faults,
+        String opened,
+        String token,
+        boolean now) {
+
+    static SamplesPage of(Asked asked, Records records, String matched, String token, List<Fault> faults) {
+        Frame frame = Frame.of(asked, "Samples", "/samples", Map.of());
+        Cohort cohort = asked.cohort();
+        boolean now = asked.selection().asOf() == null;
+        List<SampleRow> waiting = new ArrayList<>();
+        List<SampleRow> results = new ArrayList<>();
+        for (SampleRow row : rows(asked, records, frame.links())) {
+            (row.state().waiting() ? waiting : results).add(row);
+        }
+        waiting.sort(Comparator.comparingLong(SampleRow::days).reversed());
+        results.sort(Comparator.comparing(SampleRow::state).reversed());
+        ZoneId zone = cohort.farm().latest().zone();
+        int row = matched == null ? -1 : cohort.rowOf(matched);
+        return new SamplesPage(
+                frame,
+                waiting,
+                results,
+                UnmatchedSample.of(cohort, new TagIndex(cohort)).stream()
+                        .map(one -> UnmatchedRow.of(one, zone, now ? frame.links() : null))
+                        .toList(),
+                row < 0 ? null : CalfName.of(cohort.lives().get(row)),
+                faults,
+                records.clock().instant().truncatedTo(ChronoUnit.SECONDS).toString(),
+                token,
+                now);
+    }
+
+    /** The samples of the calves asked for. */
+    static List<SampleRow> rows(Asked asked, Records records, Links links) {
+        List<SampleRow> rows = new ArrayList<>();
+        for (int row : asked.selection().calves(asked.cohort())) {
+            rows.addAll(SampleRow.of(asked.cohort().lives().get(row), moment(asked, records), links));
+        }
+        return rows;
+    }
+
+    /** The moment that is asked about: the day asked for, else the clock. */
+    static Instant moment(Asked asked, Records records) {
+        return asked.selection().asOf() == null
+                ? records.clock().instant()
+                : asked.selection().asOf().minusMillis(1);
+    }
+
+    /** How it stands, in one sentence. */
+    public String answer() {
+        if (waiting.isEmpty()) {
+            return "No sample is waited for.";
+        }
+        String longest = waiting.get(0).waiting();
+        return (waiting.size() == 1 ? "One sample is" : waiting.size() + " samples are") + " waited for, the longest "
+                + longest + ".";
+    }
+
+    /** The page of a calf that a result was given to. */
+    public String href(CalfName calf) {
+        return frame.links().calf(calf.key()) + "#samples";
+    }
+}
