@@ -37,10 +37,10 @@ final class LiveFeed {
         return clients.size();
     }
 
+    /** Lets every client's own thread close it: a stream that another thread closes while it is written to stays open. */
     void stop() {
         stopped = true;
         wake();
-        clients.forEach(SseClient::close);
     }
 
     /** Looks for new events at once; otherwise they are looked for twice a second, also those of other processes. */
@@ -72,9 +72,18 @@ final class LiveFeed {
         boolean named = after != null && after.matches("\\d{1,18}");
         long from = named ? Long.parseLong(after) : records.log().last();
         client.sendComment("joined");
-        Thread thread = new Thread(() -> follow(client, from), "live-events");
+        Thread thread = new Thread(() -> serve(client, from), "live-events");
         thread.setDaemon(true);
         thread.start();
+    }
+
+    private void serve(SseClient client, long from) {
+        try {
+            follow(client, from);
+        } finally {
+            clients.remove(client);
+            client.close();
+        }
     }
 
     private void follow(SseClient client, long from) {
@@ -99,7 +108,6 @@ final class LiveFeed {
                 return;
             }
         }
-        clients.remove(client);
     }
 
     private boolean pause() {

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.LockSupport;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,9 +30,16 @@ class KilledServerTest {
     @TempDir
     private Path folder;
 
+    private Path data;
+
     private final Random random = new Random(SEED);
     private final List<Sender> senders =
             IntStream.range(0, 4).mapToObj(i -> new Sender("s" + i, SEED + i)).toList();
+
+    @BeforeEach
+    void nameTheDataFolder() {
+        data = folder.resolve("data");
+    }
 
     @Test
     void whatWasAcknowledgedIsThereOnceAndInOrderAfterEveryKill() throws Exception {
@@ -46,7 +54,7 @@ class KilledServerTest {
                     killWhileItWrites(replay);
                 }
             }
-            try (ServerProcess server = ServerProcess.start(folder)) {
+            try (ServerProcess server = ServerProcess.start(data)) {
                 check(server, replay);
             }
             int batches =
@@ -58,7 +66,7 @@ class KilledServerTest {
     }
 
     private void killWhileItStarts() throws Exception {
-        try (ServerProcess server = ServerProcess.launch(folder)) {
+        try (ServerProcess server = ServerProcess.launch(data)) {
             LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(random.nextInt(2_500)));
             server.kill();
         }
@@ -66,7 +74,7 @@ class KilledServerTest {
 
     private void killWhileItWrites(Replay replay) throws Exception {
         ExecutorService pool = Executors.newFixedThreadPool(senders.size());
-        try (ServerProcess server = ServerProcess.start(folder)) {
+        try (ServerProcess server = ServerProcess.start(data)) {
             check(server, replay);
             AtomicInteger answers = new AtomicInteger();
             List<? extends Future<?>> sending = senders.stream()

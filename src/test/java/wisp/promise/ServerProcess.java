@@ -11,6 +11,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -41,12 +42,15 @@ final class ServerProcess implements AutoCloseable {
 
     /** Starts it under another program, such as {@code sh -c 'ulimit -f 100; exec "$@"' sh}. */
     static ServerProcess launch(Path data, List<String> under) throws IOException {
+        // a process that is killed cannot remove what SQLite's driver unpacks there
+        Path temporary = Files.createDirectories(data.resolveSibling(data.getFileName() + "-temporary"));
         List<String> command = new ArrayList<>(under);
         command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-Xmx256m",
                 "-XX:TieredStopAtLevel=1",
                 "-Xshare:auto",
+                "-Djava.io.tmpdir=" + temporary,
                 "-cp",
                 System.getProperty("java.class.path"),
                 "wisp.cli.Wisp",
