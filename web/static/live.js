@@ -1,3 +1,6 @@
+// On paper everything is unfolded, also where a style sheet cannot do it.
+addEventListener("beforeprint", () => document.querySelectorAll("details.fold").forEach(one => { one.open = true; }));
+
 // New events: fetches this page again and swaps the parts that differ, without a jump.
 (() => {
   const main = document.getElementById("main");

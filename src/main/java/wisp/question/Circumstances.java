@@ -16,17 +16,20 @@ import java.util.function.Predicate;
  * @param stocking by other calvings in the pen in the seven days before
  * @param months by month of birth, in the order of the season
  * @param terms what one more day, and one more calving, go along with
+ * @param timeOfYear whether dirtiness follows the year
  */
 public record Circumstances(
         double medianDays,
         List<DirtyShare> bedding,
         List<DirtyShare> stocking,
         List<DirtyShare> months,
-        List<DirtinessTerm> terms) {
+        List<DirtinessTerm> terms,
+        TimeOfYear timeOfYear) {
 
     static Circumstances of(List<ScoredCalf> calves) {
+        DirtinessModel model = DirtinessModel.of(calves);
         return new Circumstances(
-                medianDays(calves), bedding(calves), stocking(calves), months(calves), DirtinessTerm.of(calves));
+                medianDays(calves), bedding(calves), stocking(calves), months(calves), model.terms(), model.year());
     }
 
     static double medianDays(List<ScoredCalf> calves) {
@@ -40,19 +43,24 @@ public record Circumstances(
 
     private static List<DirtyShare> bedding(List<ScoredCalf> calves) {
         return List.of(
-                share("less than 2 days", calves, days(0, 2)),
-                share("2 to 4 days", calves, days(2, 4)),
-                share("4 to 7 days", calves, days(4, 7)),
-                share("7 days or more", calves, days(7, Double.POSITIVE_INFINITY)),
-                share("no bedding on record", calves, calf -> !calf.beddingKnown()));
+                bedded("less than 2 days", calves, days(0, 2)),
+                bedded("2 to 4 days", calves, days(2, 4)),
+                bedded("4 to 7 days", calves, days(4, 7)),
+                bedded("7 days or more", calves, days(7, Double.POSITIVE_INFINITY)),
+                share(
+                        "bedding",
+                        "no bedding on record",
+                        "of pens with no bedding on record before their birth",
+                        calves,
+                        calf -> !calf.beddingKnown()));
     }
 
     private static List<DirtyShare> stocking(List<ScoredCalf> calves) {
         return List.of(
-                share("none", calves, calvings(0, 0)),
-                share("1 or 2", calves, calvings(1, 2)),
-                share("3 to 5", calves, calvings(3, 5)),
-                share("6 or more", calves, calvings(6, Integer.MAX_VALUE)));
+                stocked("none", calves, calvings(0, 0)),
+                stocked("1 or 2", calves, calvings(1, 2)),
+                stocked("3 to 5", calves, calvings(3, 5)),
+                stocked("6 or more", calves, calvings(6, Integer.MAX_VALUE)));
     }
 
     private static List<DirtyShare> months(List<ScoredCalf> calves) {
@@ -64,8 +72,11 @@ public record Circumstances(
         List<DirtyShare> months = new ArrayList<>();
         for (int i = 0; i < 12; i++) {
             Month month = Month.of(first).plus(i);
+            String name = month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
             DirtyShare share = share(
-                    month.getDisplayName(TextStyle.FULL, Locale.ENGLISH),
+                    "month",
+                    name,
+                    "born in " + name,
                     calves,
                     calf -> calf.life().birthDate().getMonth() == month);
             if (share.n() > 0) {
@@ -83,7 +94,18 @@ public record Circumstances(
         return calf -> calf.calvingsBefore() >= from && calf.calvingsBefore() <= to;
     }
 
-    private static DirtyShare share(String name, List<ScoredCalf> calves, Predicate<ScoredCalf> in) {
-        return DirtyShare.of(name, calves.stream().filter(in).toList());
+    private static DirtyShare bedded(String name, List<ScoredCalf> calves, Predicate<ScoredCalf> in) {
+        return share("bedding", name, "born " + name + " after the pen was bedded", calves, in);
+    }
+
+    private static DirtyShare stocked(String name, List<ScoredCalf> calves, Predicate<ScoredCalf> in) {
+        return share(
+                "stocking", name, "by other calvings in the pen in the 7 days before their birth: " + name, calves, in);
+    }
+
+    private static DirtyShare share(
+            String of, String name, String those, List<ScoredCalf> calves, Predicate<ScoredCalf> in) {
+        String id = of + "." + ScoredCalves.word(name);
+        return DirtyShare.of(id, name, those, calves.stream().filter(in).toList());
     }
 }

@@ -4,8 +4,8 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import wisp.history.Episode;
 import wisp.history.Life;
 import wisp.indicator.Conditions;
@@ -22,7 +22,8 @@ import wisp.statistics.TwoByTwoTable;
  *
  * @param outcome what the illness is
  * @param table dirty calves ill and not, clean calves ill and not
- * @param leftOut scored calves that cannot be judged: too young, left before 21 days, or ill before the scoring
+ * @param behind the calves of those counts, and the scored ones that cannot be judged: too young, left before 21 days,
+ *     or ill before the scoring
  * @param crude risk ratio, Koopman's score interval; null where it cannot be estimated
  * @param byPen risk ratio within pens, Mantel and Haenszel; null where it cannot be estimated
  * @param p of no association within pens (Cochran, Mantel and Haenszel), not a number where there is none
@@ -32,7 +33,7 @@ import wisp.statistics.TwoByTwoTable;
 public record DirtyThenIll(
         String outcome,
         TwoByTwoTable table,
-        int leftOut,
+        IllCalves behind,
         Interval crude,
         Interval byPen,
         double p,
@@ -42,6 +43,11 @@ public record DirtyThenIll(
     public static final String ANY = "any illness";
 
     private static final Duration SPAN = Duration.ofDays(21);
+
+    /** How many scored calves cannot be judged. */
+    public int leftOut() {
+        return behind.leftOut().count();
+    }
 
     /** Whether dirty calves fell ill more, or less, by more than chance. */
     public boolean moreThanChance() {
@@ -72,33 +78,54 @@ public record DirtyThenIll(
     }
 
     private DirtyThenIll adjusted(double value) {
-        return new DirtyThenIll(outcome, table, leftOut, crude, byPen, p, value, why);
+        return new DirtyThenIll(outcome, table, behind, crude, byPen, p, value, why);
     }
 
     private static DirtyThenIll of(String outcome, String condition, List<ScoredCalf> calves, Instant cut) {
-        Map<String, int[]> cells = new TreeMap<>();
-        int leftOut = 0;
+        List<ScoredCalf> ill = new ArrayList<>();
+        List<ScoredCalf> judged = new ArrayList<>();
+        List<ScoredCalf> leftOut = new ArrayList<>();
         for (ScoredCalf calf : calves) {
-            Boolean ill = ill(calf, condition, cut);
-            if (ill == null) {
-                leftOut++;
-            } else {
-                cells.computeIfAbsent(calf.pen(), pen -> new int[4])[(calf.dirty() ? 0 : 2) + (ill ? 0 : 1)]++;
+            Boolean fell = ill(calf, condition, cut);
+            (fell == null ? leftOut : judged).add(calf);
+            if (Boolean.TRUE.equals(fell)) {
+                ill.add(calf);
             }
         }
-        int[] sums = new int[4];
-        List<TwoByTwoTable> strata = new ArrayList<>();
-        for (int[] pen : cells.values()) {
-            strata.add(new TwoByTwoTable(pen[0], pen[1], pen[2], pen[3]));
-            for (int i = 0; i < 4; i++) {
-                sums[i] += pen[i];
-            }
-        }
-        return estimated(outcome, new TwoByTwoTable(sums[0], sums[1], sums[2], sums[3]), strata, leftOut);
+        String id = "ill." + (condition == null ? "any" : condition) + ".";
+        String had = ": " + outcome + " by 21 days";
+        IllCalves behind = new IllCalves(
+                list(id + "dirty-ill", "Dirty calves" + had, ill, true),
+                list(id + "dirty", "Dirty calves that can be judged" + had, judged, true),
+                list(id + "clean-ill", "Clean calves" + had, ill, false),
+                list(id + "clean", "Clean calves that can be judged" + had, judged, false),
+                new ScoredCalves(id + "left-out", "Scored calves that cannot be judged" + had, leftOut));
+        return estimated(outcome, behind);
     }
 
-    private static DirtyThenIll estimated(
-            String outcome, TwoByTwoTable table, List<TwoByTwoTable> strata, int leftOut) {
+    private static ScoredCalves list(String id, String title, List<ScoredCalf> calves, boolean dirty) {
+        return new ScoredCalves(
+                id, title, calves.stream().filter(calf -> calf.dirty() == dirty).toList());
+    }
+
+    private static TwoByTwoTable table(IllCalves behind, Predicate<ScoredCalf> in) {
+        int dirtyIll = count(behind.dirtyIll(), in);
+        int cleanIll = count(behind.cleanIll(), in);
+        return TwoByTwoTable.ofGroups(dirtyIll, count(behind.dirty(), in), cleanIll, count(behind.clean(), in));
+    }
+
+    private static int count(ScoredCalves calves, Predicate<ScoredCalf> in) {
+        return (int) calves.calves().stream().filter(in).count();
+    }
+
+    private static DirtyThenIll estimated(String outcome, IllCalves behind) {
+        TwoByTwoTable table = table(behind, calf -> true);
+        List<TwoByTwoTable> strata = Stream.concat(behind.dirty().calves().stream(), behind.clean().calves().stream())
+                .map(ScoredCalf::pen)
+                .distinct()
+                .sorted()
+                .map(pen -> table(behind, calf -> calf.pen().equals(pen)))
+                .toList();
         Interval crude = null;
         Interval byPen = null;
         double p = Double.NaN;
@@ -110,7 +137,7 @@ public record DirtyThenIll(
         } catch (CannotEstimate cannot) {
             why = cannot.getMessage();
         }
-        return new DirtyThenIll(outcome, table, leftOut, crude, byPen, p, p, why);
+        return new DirtyThenIll(outcome, table, behind, crude, byPen, p, p, why);
     }
 
     /** Whether it fell ill; null where nobody can say. */

@@ -18,10 +18,14 @@ public record KeptPlaces(DirtyShare kept, DirtyShare elsewhere, Interval differe
 
     static KeptPlaces of(List<ScoredCalf> calves, BeddingAge beddings) {
         DirtyShare kept = DirtyShare.of(
+                "places.kept",
                 "pens with bedding or cleaning on record",
+                "born in pens with bedding or cleaning on record",
                 calves.stream().filter(calf -> beddings.kept(calf.pen())).toList());
         DirtyShare elsewhere = DirtyShare.of(
+                "places.elsewhere",
                 "places without any",
+                "born in places without bedding or cleaning on record",
                 calves.stream().filter(calf -> !beddings.kept(calf.pen())).toList());
         if (kept.n() == 0 || elsewhere.n() == 0) {
             return new KeptPlaces(kept, elsewhere, null, Double.NaN);

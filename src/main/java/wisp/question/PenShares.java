@@ -28,7 +28,7 @@ record PenShares(List<PenShare> pens, PenSpread spread, PenHomogeneity homogenei
                 .toList();
         int[] dirty = shares.stream().mapToInt(DirtyShare::dirty).toArray();
         int[] sizes = shares.stream().mapToInt(DirtyShare::n).toArray();
-        DirtyShare all = DirtyShare.of("all pens", calves);
+        DirtyShare all = DirtyShare.of("all", "all pens", "of all pens", calves);
         PenSpread spread = PenSpread.of(dirty, sizes);
         List<PenContrast> others = PenContrast.all(
                 shares, shares.stream().map(share -> rest(share, shares, all)).toList());

@@ -2,6 +2,8 @@ package wisp.question;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import wisp.indicator.Estimate;
 
 /**
@@ -55,6 +57,26 @@ public record PensAnswer(
     /** How it was worked out, a sentence a step. */
     public List<String> method() {
         return PensMethod.of(this);
+    }
+
+    /** The calves behind one of its counts; those of pens and seasons are the figure's. */
+    public Optional<ScoredCalves> list(String id) {
+        return lists().filter(list -> list.id().equals(id)).findFirst();
+    }
+
+    private Stream<ScoredCalves> lists() {
+        Stream<DirtyShare> shares = Stream.of(
+                        Stream.of(overall, places.kept(), places.elsewhere()),
+                        weeks.stream().map(WeekShare::share),
+                        circumstances.bedding().stream(),
+                        circumstances.stocking().stream(),
+                        circumstances.months().stream())
+                .flatMap(some -> some);
+        return Stream.of(
+                        shares.flatMap(DirtyShare::lists),
+                        circumstances.terms().stream().map(DirtinessTerm::calves),
+                        illness.stream().flatMap(one -> one.behind().lists()))
+                .flatMap(some -> some);
     }
 
     /** The pens that stand so among the others, the most calves first. */

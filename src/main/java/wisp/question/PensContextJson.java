@@ -22,6 +22,7 @@ final class PensContextJson {
         shares(json.putArray("seasons"), answer.seasons());
         ArrayNode terms = json.putArray("terms");
         circumstances.terms().forEach(term -> terms.add(term(term)));
+        timeOfYear(json.putObject("time_of_year"), circumstances.timeOfYear());
         ArrayNode illness = json.putArray("illness");
         answer.illness().forEach(one -> illness.add(illness(one)));
     }
@@ -81,6 +82,17 @@ final class PensContextJson {
             json.put("why", term.why());
         }
         return json;
+    }
+
+    private static void timeOfYear(ObjectNode json, TimeOfYear year) {
+        json.put("in_the_model", year.allowedFor());
+        IntervalJson.put(json, "chi_square", year.chiSquare());
+        IntervalJson.put(json, "p", year.p());
+        IntervalJson.put(json, "p_adjusted", year.adjustedP());
+        json.put("more_than_chance", year.moreThanChance());
+        if (year.why() != null) {
+            json.put("why", year.why());
+        }
     }
 
     private static ObjectNode illness(DirtyThenIll one) {

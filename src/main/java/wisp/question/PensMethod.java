@@ -31,15 +31,24 @@ final class PensMethod {
                 "Days since bedding are exact days from the pen's last bedding on record to the birth. Stocking counts"
                         + " other calvings in the pen in the seven days before, twins as one. Their odds ratios come"
                         + " from a"
-                        + " logistic model of calves of bedded pens with a term for each pen; both are tested, and"
-                        + " Holm's"
-                        + " adjustment allows for that.");
+                        + " logistic model of calves of bedded pens with a term for each pen; p-values are Holm's, for"
+                        + " all that the model is asked.");
+        steps.add(timeOfYear(answer.circumstances().timeOfYear()));
         steps.add(
                 "Illness: a first episode after the scoring and by 21 days of age, of calves whose 21 days are over or"
                         + " that died in them; death before illness counts as not ill. Risk ratios are within pens"
                         + " (Mantel and"
                         + " Haenszel, with the interval of Greenland and Robins 1985).");
         return steps;
+    }
+
+    private static String timeOfYear(TimeOfYear year) {
+        return year.allowedFor()
+                ? "The time of year is in that model as one yearly wave, a sine and a cosine of the day of birth"
+                        + " (Stolwijk, Straatman and Zielhuis 1999, J Epidemiol Community Health 53:235), tested by"
+                        + " Wald's chi-square on 2 degrees of freedom. Weather that does not come round with the year"
+                        + " stays out of it."
+                : "The time of year is not allowed for in that model. " + year.why();
     }
 
     private static String spread(PensAnswer answer) {

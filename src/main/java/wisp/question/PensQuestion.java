@@ -58,7 +58,7 @@ public final class PensQuestion {
                 figure.verdicts().size(),
                 figure,
                 pens.pens(),
-                DirtyShare.of("all pens", calves),
+                DirtyShare.of("all", "all pens", "of all pens", calves),
                 (int) figure.denominator() - calves.size(),
                 strata.stream()
                         .filter(stratum -> stratum.denominator() == 0)

@@ -138,9 +138,11 @@ final class PensSentence {
     }
 
     private void bedding(List<String> lines) {
+        TimeOfYear year = answer.circumstances().timeOfYear();
+        String within = year.allowedFor() ? "Within pens and at the same time of year, " : "Within pens, ";
         for (DirtinessTerm term : answer.circumstances().terms()) {
             if (term.moreThanChance()) {
-                lines.add("Within pens, " + term.name() + " went with "
+                lines.add(within + term.name() + " went with "
                         + String.format(
                                 Locale.ROOT,
                                 "%.2f times the odds of a dirty calf (95 %% interval %.2f to %.2f)",
@@ -149,6 +151,10 @@ final class PensSentence {
                                 term.within().high())
                         + ", " + MORE + ".");
             }
+        }
+        if (year.moreThanChance()) {
+            lines.add("How many calves were dirty went up and down with the time of year by " + MORE
+                    + ", pens, bedding and stocking allowed for.");
         }
     }
 

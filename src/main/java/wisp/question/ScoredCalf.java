@@ -13,7 +13,7 @@ import wisp.history.Life;
  * @param daysSinceBedding exact days from the pen's last bedding to the birth, not a number where none is on record
  * @param calvingsBefore other calvings in the pen in the seven days before
  */
-record ScoredCalf(
+public record ScoredCalf(
         int row,
         Life life,
         String pen,
@@ -23,7 +23,8 @@ record ScoredCalf(
         double daysSinceBedding,
         int calvingsBefore) {
 
-    boolean beddingKnown() {
+    /** Whether its pen was ever bedded before its birth, by the records. */
+    public boolean beddingKnown() {
         return !Double.isNaN(daysSinceBedding);
     }
 }

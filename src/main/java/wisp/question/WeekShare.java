@@ -29,10 +29,14 @@ public record WeekShare(LocalDate monday, DirtyShare share, ControlLimits limits
             LocalDate monday = calf.life().birthDate().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
             byWeek.computeIfAbsent(monday, week -> new ArrayList<>()).add(calf);
         }
-        double centre = DirtyShare.of("", calves).share();
+        double centre = DirtyShare.of("", "", "", calves).share();
         List<WeekShare> weeks = new ArrayList<>();
-        byWeek.forEach((monday, part) -> weeks.add(of(monday, DirtyShare.of(monday.toString(), part), centre)));
+        byWeek.forEach((monday, part) -> weeks.add(of(monday, week(monday, part), centre)));
         return weeks;
+    }
+
+    private static DirtyShare week(LocalDate monday, List<ScoredCalf> part) {
+        return DirtyShare.of("week." + monday, monday.toString(), "born in the week from " + monday, part);
     }
 
     private static WeekShare of(LocalDate monday, DirtyShare share, double centre) {

@@ -20,6 +20,23 @@ public record DeathsTable(List<String> ages, List<Row> rows) {
     /** One count; the address is empty where it is 0. */
     public record Cell(int count, String href) {}
 
+    /** All deaths of the season. */
+    public int all() {
+        return rows.get(rows.size() - 1).total().count();
+    }
+
+    /** Whether a row is that of all deaths. */
+    public boolean last(Row row) {
+        return row == rows.get(rows.size() - 1);
+    }
+
+    /** How many causes have no death this season. */
+    public int zeros() {
+        return (int) rows.stream()
+                .filter(row -> !last(row) && row.total().count() == 0)
+                .count();
+    }
+
     static DeathsTable of(Deaths deaths, SeasonLinks links) {
         List<String> ages =
                 Arrays.stream(DeathAge.values()).map(DeathAge::words).toList();

@@ -12,15 +12,15 @@ import wisp.statistics.Interval;
  * @param dirtiest the probability of being the dirtiest, a dash where it cannot be given
  * @param bedding median days since bedding at birth, in words
  * @param before last season's share, empty where there is none
+ * @param dirtyBefore last season's dirty calves, null where there are none
+ * @param nBefore last season's scored calves, null likewise
  * @param changed whether it changed since by more than chance
  */
 public record PenRow(
         String pen,
         String href,
-        int n,
-        String nHref,
-        int dirty,
-        String dirtyHref,
+        Count dirty,
+        Count n,
         String share,
         String interval,
         String standing,
@@ -29,18 +29,20 @@ public record PenRow(
         String dirtiest,
         String bedding,
         String before,
+        Count dirtyBefore,
+        Count nBefore,
         boolean changed) {
     private static final String NONE = "–";
 
-    static PenRow of(PenShare pen, Links links) {
+    static PenRow of(PenShare pen, String lastSeason, Links links) {
+        PensLinks calves = new PensLinks(links);
+        PenContrast last = pen.before();
         boolean drawn = pen.shrunken() != null;
         return new PenRow(
                 pen.pen(),
                 links.figure(pen.figure()),
-                pen.share().n(),
-                links.calves(pen.figure(), CalvesBehind.Part.DENOMINATOR),
-                pen.share().dirty(),
-                links.calves(pen.figure(), CalvesBehind.Part.NUMERATOR),
+                calves.dirty(pen.share(), "", pen.pen()),
+                calves.scored(pen.share(), "", pen.pen()),
                 percent(pen.share().share()),
                 span(pen.share().interval()),
                 standing(pen),
@@ -48,8 +50,10 @@ public record PenRow(
                 drawn ? span(pen.shrunken()) : "",
                 Double.isNaN(pen.probabilityDirtiest()) ? NONE : percent(pen.probabilityDirtiest()),
                 bedding(pen),
-                before(pen.before()),
-                pen.before() != null && pen.before().moreThanChance());
+                last == null ? "" : percent(last.with().share()),
+                last == null ? null : calves.dirty(last.with(), lastSeason, pen.pen()),
+                last == null ? null : calves.scored(last.with(), lastSeason, pen.pen()),
+                last != null && last.moreThanChance());
     }
 
     private static String standing(PenShare pen) {
@@ -65,12 +69,6 @@ public record PenRow(
             return Shown.decimals(pen.daysSinceBedding(), 1);
         }
         return pen.kept() ? NONE : "none";
-    }
-
-    private static String before(PenContrast contrast) {
-        return contrast == null
-                ? ""
-                : percent(contrast.with().share()) + " of " + contrast.with().n();
     }
 
     /** A share with its unit, whole percents. */

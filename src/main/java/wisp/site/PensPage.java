@@ -3,15 +3,14 @@ package wisp.site;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
+import wisp.chart.Picture;
 import wisp.chart.SvgPainter;
 import wisp.indicator.Estimate;
 import wisp.indicator.IndicatorSentence;
 import wisp.indicator.Stratum;
-import wisp.question.DirtyShare;
-import wisp.question.DirtyThenIll;
-import wisp.question.KeptPlaces;
+import wisp.question.Circumstances;
 import wisp.question.PensAnswer;
-import wisp.statistics.Interval;
 
 /**
  * Which pens give dirty calves: the answer in words, the funnel, the table, and how it was worked out.
@@ -25,6 +24,10 @@ import wisp.statistics.Interval;
  * @param funnel SVG
  * @param weeks SVG
  * @param bedding SVG of classes of days since bedding, empty where no calf was scored
+ * @param overall all pens together
+ * @param noPen scored calves that stand in no pen
+ * @param inModel the calves that the terms are worked out from
+ * @param unjudged scored calves of whom nobody can say whether they fell ill
  */
 public record PensPage(
         Frame frame,
@@ -39,9 +42,19 @@ public record PensPage(
         String funnel,
         String weeks,
         String bedding,
-        List<ShareTable> tables,
+        ShareRow overall,
+        Count noPen,
+        ShareTable born,
+        ShareTable byBedding,
+        ShareTable byStocking,
+        ShareTable byMonth,
+        ShareTable bySeason,
+        ShareTable byWeek,
         List<String> terms,
+        Count inModel,
+        String timeOfYear,
         String illness,
+        Count unjudged,
         List<IllRow> ill,
         String definition,
         String source,
@@ -54,45 +67,59 @@ public record PensPage(
     public record ShareTable(String title, String head, List<ShareRow> rows) {}
 
     /** One class. */
-    public record ShareRow(String name, int dirty, int n, String share, String interval) {}
+    public record ShareRow(String name, Count dirty, Count n, String share, String interval) {}
 
     /** One illness, of dirty and of clean calves. */
-    public record IllRow(String outcome, String dirty, String clean, String ratio, String verdict) {}
+    public record IllRow(
+            String outcome, Count dirtyIll, Count dirty, Count cleanIll, Count clean, String ratio, String verdict) {}
 
     static PensPage of(Asked asked, PensAnswer answer) {
         Frame frame = Frame.of(asked, "Pens", "/pens", Map.of());
         Links links = links(asked);
+        PensLinks calves = new PensLinks(links);
         // a number and its per cent sign stay on one line
         List<String> lines = answer.sentences().stream()
                 .map(line -> line.replace(" %", "\u00a0%"))
                 .toList();
-        boolean scored = answer.overall().n() > 0;
         Estimate figure = answer.figure();
+        Circumstances so = answer.circumstances();
         return new PensPage(
                 frame,
                 lines.subList(0, Math.min(ANSWER, lines.size())),
                 lines.subList(Math.min(ANSWER, lines.size()), lines.size()),
                 answer.lastSeason(),
                 FigureRow.of(figure, links),
-                answer.pens().stream().map(pen -> PenRow.of(pen, links)).toList(),
+                answer.pens().stream()
+                        .map(pen -> PenRow.of(pen, answer.lastSeason(), links))
+                        .toList(),
                 PensWords.notes(answer),
                 PensWords.homogeneity(answer),
                 PensWords.places(answer.places()),
-                scored ? SvgPainter.figure(PensPictures.funnel(answer, links)) : "",
-                scored ? SvgPainter.figure(PensPictures.weeks(answer)) : "",
-                scored
-                        ? SvgPainter.figure(PensPictures.classes(
-                                "bedding",
-                                "Dirty calves by days since the pen was bedded",
-                                "Days since bedding",
-                                answer.circumstances().bedding()))
-                        : "",
-                scored ? tables(answer) : List.of(),
-                answer.circumstances().terms().stream().map(PensWords::term).toList(),
+                drawn(answer, () -> PensPictures.funnel(answer, links)),
+                drawn(answer, () -> PensPictures.weeks(answer, calves)),
+                drawn(answer, () -> PensPictures.bedding(so.bedding(), calves)),
+                PensTables.row(answer.overall(), calves),
+                calves.noPen(answer.noPen()),
+                PensTables.of(
+                        "Places",
+                        "Born in",
+                        List.of(answer.places().kept(), answer.places().elsewhere()),
+                        calves),
+                PensTables.of("By days since bedding", "Days since bedding", so.bedding(), calves),
+                PensTables.of("By stocking", "Other calvings in the pen, 7 days", so.stocking(), calves),
+                PensTables.of("By month of birth", "Month", so.months(), calves),
+                PensTables.seasons(answer.seasons(), calves),
+                PensTables.weeks(answer.weeks(), calves),
+                so.terms().stream()
+                        .map(term -> PensWords.term(term, so.timeOfYear()))
+                        .toList(),
+                calves.count(so.terms().get(0).calves()),
+                PensWords.timeOfYear(so.timeOfYear()),
                 PensWords.illness(answer.illness().get(0)),
+                calves.count(answer.illness().get(0).behind().leftOut()),
                 answer.illness().stream()
                         .filter(one -> one.table().cases() > 0)
-                        .map(PensPage::ill)
+                        .map(one -> PensTables.ill(one, calves))
                         .toList(),
                 IndicatorSentence.of(figure.indicator()),
                 figure.indicator().source(),
@@ -100,47 +127,14 @@ public record PensPage(
                 answer.cautions());
     }
 
+    private static String drawn(PensAnswer answer, Supplier<Picture> picture) {
+        return answer.overall().n() > 0 ? SvgPainter.figure(picture.get()) : "";
+    }
+
     /** Links to the figure's own page divide it by pen, as this page does. */
     static Links links(Asked asked) {
         Map<String, String> parameters = new LinkedHashMap<>(asked.parameters());
         parameters.put("by", Stratum.PEN.word());
         return new Links(parameters);
-    }
-
-    private static List<ShareTable> tables(PensAnswer answer) {
-        KeptPlaces places = answer.places();
-        return List.of(
-                table("Places", "Born in", List.of(places.kept(), places.elsewhere())),
-                table("Bedding", "Days since bedding", answer.circumstances().bedding()),
-                table(
-                        "Stocking",
-                        "Other calvings in the pen, 7 days",
-                        answer.circumstances().stocking()),
-                table("Month of birth", "Month", answer.circumstances().months()),
-                table("Seasons", "Season", answer.seasons()));
-    }
-
-    private static ShareTable table(String title, String head, List<DirtyShare> shares) {
-        return new ShareTable(
-                title,
-                head,
-                shares.stream()
-                        .map(one -> new ShareRow(
-                                one.name(),
-                                one.dirty(),
-                                one.n(),
-                                one.n() == 0 ? "–" : PenRow.percent(one.share()),
-                                PenRow.span(one.interval())))
-                        .toList());
-    }
-
-    private static IllRow ill(DirtyThenIll one) {
-        Interval ratio = one.byPen() == null ? one.crude() : one.byPen();
-        return new IllRow(
-                one.outcome(),
-                one.table().exposedCases() + " of " + one.table().exposed(),
-                one.table().unexposedCases() + " of " + one.table().unexposed(),
-                ratio == null ? "–" : PensWords.ratio(ratio, 1) + (one.byPen() == null ? ", over all pens" : ""),
-                one.moreThanChance() ? "more than chance" : "could be chance");
     }
 }

@@ -23,6 +23,7 @@ final class PensPages {
 
     void addTo(JavalinConfig config) {
         config.routes.get("/pens", this::page);
+        config.routes.get(PensLinks.CALVES, this::calves);
         config.routes.get("/pens.png", this::png);
         config.routes.get("/pens.csv", this::csv);
     }
@@ -35,6 +36,12 @@ final class PensPages {
                         asked.parameters(),
                         asked.cohort(),
                         () -> Pages.rendered("pens.jte", PensPage.of(asked, answer(asked)))));
+    }
+
+    private void calves(Context ctx) {
+        Asked asked = Asked.of(ctx, records, Set.of(PensLinks.LIST));
+        String list = ctx.queryParam(PensLinks.LIST);
+        Pages.show(ctx, "pens-calves.jte", PensCalvesPage.of(asked, answer(asked), list));
     }
 
     private void png(Context ctx) {

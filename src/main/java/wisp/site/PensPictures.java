@@ -32,9 +32,10 @@ final class PensPictures {
         List<Mark> outside = new ArrayList<>();
         for (PenShare pen : answer.pens()) {
             DirtyShare share = pen.share();
-            Mark mark = Mark.at(share.n(), share.share(), pen.pen())
-                    .saying(share.dirty() + " of " + share.n() + " dirty, " + PenRow.percent(share.share()))
-                    .to(links.calves(pen.figure(), CalvesBehind.Part.NUMERATOR));
+            Mark bare = Mark.at(share.n(), share.share(), pen.pen())
+                    .saying(share.dirty() + " of " + share.n() + " dirty, " + PenRow.percent(share.share()));
+            Count dirty = new PensLinks(links).dirty(share, "", pen.pen());
+            Mark mark = dirty.href().isEmpty() ? bare : bare.to(dirty.href());
             boolean within = pen.standing() == PenShare.Standing.WITHIN;
             (within ? inside : outside).add(within ? mark : mark.captioned(pen.pen()));
         }
@@ -56,6 +57,12 @@ final class PensPictures {
                 Axis.fromZero("Calves scored in the pen", Format.COUNT),
                 Axis.fromZero("Dirty calves (%)", Format.PERCENT),
                 layers);
+    }
+
+    /** A mark opens its dirty calves; one without any has none to open. */
+    private static Mark opening(Mark mark, DirtyShare share, PensLinks links) {
+        Count dirty = links.count(share.dirtyCalves());
+        return dirty.href().isEmpty() ? mark : mark.to(dirty.href());
     }
 
     private static void limits(List<Layer> layers, PensAnswer answer, double probability, Ink ink) {
@@ -98,7 +105,7 @@ final class PensPictures {
     }
 
     /** Shares by week of birth, with limits of three standard errors. */
-    static Picture weeks(PensAnswer answer) {
+    static Picture weeks(PensAnswer answer, PensLinks links) {
         List<Mark> inside = new ArrayList<>();
         List<Mark> outside = new ArrayList<>();
         List<Knot> high = new ArrayList<>();
@@ -106,8 +113,9 @@ final class PensPictures {
         for (WeekShare week : answer.weeks()) {
             DirtyShare share = week.share();
             double middle = Axis.at(week.monday()) + 3;
-            Mark mark = Mark.at(middle, share.share(), "Week of " + Shown.date(week.monday()))
+            Mark bare = Mark.at(middle, share.share(), "Week of " + Shown.date(week.monday()))
                     .saying(share.dirty() + " of " + share.n() + " dirty");
+            Mark mark = opening(bare, share, links);
             (week.outside() ? outside : inside).add(mark);
             if (week.limits() != null) {
                 high.add(Knot.at(Axis.at(week.monday()), week.limits().high()));
@@ -140,18 +148,25 @@ final class PensPictures {
                 layers);
     }
 
+    /** Shares by days since the pen was bedded. */
+    static Picture bedding(List<DirtyShare> classes, PensLinks links) {
+        return classes(
+                "bedding", "Dirty calves by days since the pen was bedded", "Days since bedding", classes, links);
+    }
+
     /** Shares by class as dots with whiskers, classes without a calf left out. */
-    static Picture classes(String id, String title, String axis, List<DirtyShare> classes) {
+    private static Picture classes(String id, String title, String axis, List<DirtyShare> classes, PensLinks links) {
         List<DirtyShare> held = classes.stream().filter(one -> one.n() > 0).toList();
         List<Mark> marks = new ArrayList<>();
         StringBuilder words = new StringBuilder("Dots with whiskers. ");
         for (int i = 0; i < held.size(); i++) {
             DirtyShare one = held.get(i);
             String counts = one.dirty() + " of " + one.n();
-            marks.add(Mark.at(one.share(), i, one.name())
+            Mark mark = Mark.at(one.share(), i, one.name())
                     .between(one.interval().low(), one.interval().high())
                     .saying(counts + ", " + PenRow.percent(one.share()) + " (" + PenRow.span(one.interval()) + ")")
-                    .captioned(counts));
+                    .captioned(counts);
+            marks.add(opening(mark, one, links));
             words.append(one.name()).append(": ").append(counts).append(" dirty. ");
         }
         List<String> names = held.isEmpty()

@@ -8,6 +8,7 @@ import wisp.question.DirtyThenIll;
 import wisp.question.KeptPlaces;
 import wisp.question.PenHomogeneity;
 import wisp.question.PensAnswer;
+import wisp.question.TimeOfYear;
 import wisp.statistics.Interval;
 
 /** The sentences beside the pens' pictures and tables; none claims more than its interval and test allow. */
@@ -16,12 +17,6 @@ final class PensWords {
 
     static List<String> notes(PensAnswer answer) {
         List<String> notes = new ArrayList<>();
-        if (answer.noPen() > 0) {
-            notes.add(
-                    answer.noPen() == 1
-                            ? "One scored calf has no pen on record and stands in none."
-                            : answer.noPen() + " scored calves have no pen on record and stand in none.");
-        }
         if (!answer.unscored().isEmpty()) {
             notes.add("Calves were born there but none was scored in time: " + String.join(", ", answer.unscored())
                     + ".");
@@ -67,24 +62,44 @@ final class PensWords {
         return counts + (places.moreThanChance() ? ", more than chance." : ", which could be chance.");
     }
 
-    static String term(DirtinessTerm term) {
+    static String term(DirtinessTerm term, TimeOfYear year) {
         String name = term.name().substring(0, 1).toUpperCase(Locale.ENGLISH)
                 + term.name().substring(1);
         if (term.within() == null) {
             return name + ": it cannot be told what goes with it. " + term.why();
         }
         return name + " goes with " + ratio(term.within(), 2) + " times the odds of a dirty calf within pens"
-                + (term.moreThanChance() ? ", more than chance" : "; it could be chance") + " ("
-                + term.n() + " calves of bedded pens"
-                + (term.crude() == null ? "" : "; pens not allowed for " + ratio(term.crude(), 2)) + ").";
+                + (year.allowedFor() ? " and at the same time of year" : "")
+                + chance(term, year) + " ("
+                + "95 % interval"
+                + (term.crude() == null ? "" : "; by itself " + ratio(term.crude(), 2)) + ").";
+    }
+
+    private static String chance(DirtinessTerm term, TimeOfYear year) {
+        if (term.moreThanChance()) {
+            return ", more than chance";
+        }
+        boolean leavesOutOne = term.within().low() > 1 || term.within().high() < 1;
+        return leavesOutOne
+                ? "; with " + (year.allowedFor() ? "three" : "two") + " things looked at it could still be chance"
+                : "; it could be chance";
+    }
+
+    static String timeOfYear(TimeOfYear year) {
+        if (!year.allowedFor()) {
+            return "The time of year is not allowed for. " + year.why();
+        }
+        return (year.moreThanChance()
+                        ? "Dirtiness went up and down with the time of year by more than chance"
+                        : "What dirtiness had to do with the time of year could be chance")
+                + ", pens, bedding and stocking allowed for (p " + p(year.adjustedP()) + ", Holm's).";
     }
 
     static String illness(DirtyThenIll any) {
         String left = any.leftOut() == 0
                 ? ""
-                : " " + any.leftOut()
-                        + " scored calves are left out: not yet 21 days old, gone before, or ill before the"
-                        + " scoring.";
+                : (any.leftOut() == 1 ? " One scored calf is" : " " + any.leftOut() + " scored calves are")
+                        + " left out: not yet 21 days old, gone before, or ill before the scoring.";
         if (any.byPen() == null) {
             return "Whether dirty calves fell ill more cannot be told." + (any.why() == null ? "" : " " + any.why())
                     + left;

@@ -51,7 +51,7 @@ public record SeasonCalvesPage(Frame frame, String title, List<Row> calves) {
         return number == null ? "" : number.toString();
     }
 
-    private static String state(Life life) {
+    static String state(Life life) {
         Exit exit = life.exit();
         if (exit == null) {
             return "here";

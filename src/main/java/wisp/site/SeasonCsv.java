@@ -188,28 +188,40 @@ final class SeasonCsv {
     }
 
     private void hazards(SeasonAnswer answer) {
-        row("condition", "week_of_life", "episodes", "calf_days", "per_1000_calf_days", "low", "high");
-        for (AgeHazard hazard : answer.hazards()) {
+        row("condition", "week_of_life", "episodes", "calf_days", "per_1000_calf_days", "low", "high", "season");
+        hazards(answer.hazards(), answer.season());
+        hazards(answer.hazardsBefore(), answer.before());
+    }
+
+    private void hazards(List<AgeHazard> hazards, String season) {
+        for (AgeHazard hazard : hazards) {
             hazard.weeks()
                     .forEach(week -> row(
                             hazard.condition(),
                             week.number(),
                             week.episodes().count(),
                             week.calfDays(),
-                            three(week.hazard())));
+                            three(week.hazard()),
+                            season));
         }
     }
 
     private void calendars(SeasonAnswer answer) {
-        row("condition", "monday", "episodes", "calf_days_present", "per_1000_calf_days", "low", "high");
-        for (IllnessCalendar calendar : answer.calendars()) {
+        row("condition", "monday", "episodes", "calf_days_present", "per_1000_calf_days", "low", "high", "season");
+        calendars(answer.calendars(), answer.season());
+        calendars(answer.calendarsBefore(), answer.before());
+    }
+
+    private void calendars(List<IllnessCalendar> calendars, String season) {
+        for (IllnessCalendar calendar : calendars) {
             calendar.weeks()
                     .forEach(week -> row(
                             calendar.condition(),
                             week.monday(),
                             week.episodes().count(),
                             week.calfDays(),
-                            three(week.rate())));
+                            three(week.rate()),
+                            season));
         }
     }
 

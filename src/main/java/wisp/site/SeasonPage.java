@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import wisp.chart.Picture;
 import wisp.chart.SvgPainter;
 import wisp.indicator.Indicator;
@@ -13,6 +14,7 @@ import wisp.indicator.Outcome;
 import wisp.indicator.Rule;
 import wisp.question.season.SeasonAnswer;
 import wisp.question.season.SeasonFigure;
+import wisp.question.season.SeasonQuestion;
 import wisp.records.Records;
 
 /**
@@ -63,9 +65,19 @@ public record SeasonPage(
     /** Figures under one heading. */
     public record Group(String id, String title, String note, List<SeasonRow> rows) {}
 
-    /** One condition's figures; the last column compares the risk by 60 days. */
+    /**
+     * One condition's figures; the last column compares the risk by 60 days.
+     *
+     * @param none whether nobody had it
+     */
     public record IllnessRow(
-            String title, FigureRow risk21, FigureRow risk60, FigureRow rate, FigureRow fatality, SeasonRow compared) {}
+            String title,
+            FigureRow risk21,
+            FigureRow risk60,
+            FigureRow rate,
+            FigureRow fatality,
+            SeasonRow compared,
+            boolean none) {}
 
     /** One class of passive transfer. */
     public record TransferRow(
@@ -85,7 +97,7 @@ public record SeasonPage(
                 searched(answer),
                 SvgPainter.figure(SeasonPicture.of(answer, frame.links())),
                 SvgPainter.figure(SeasonPictures.survival(answer)),
-                small(SeasonPictures.hazards(answer, links)),
+                small(IllnessPictures.hazards(answer, links)),
                 births(answer, links),
                 rare(answer),
                 groups(answer, frame.links()),
@@ -126,7 +138,7 @@ public record SeasonPage(
 
     static String rare(SeasonAnswer answer) {
         return answer.hazards().stream()
-                .filter(hazard -> hazard.episodes() < SeasonPictures.FEW_EPISODES)
+                .filter(hazard -> hazard.episodes() < IllnessPictures.FEW_EPISODES)
                 .map(hazard -> hazard.title() + " (" + hazard.episodes() + ")")
                 .collect(Collectors.joining(", "));
     }
@@ -178,7 +190,11 @@ public record SeasonPage(
                         row(risk, links),
                         row(byId.get(key + "-rate"), links),
                         row(byId.get(key + "-case-fatality"), links),
-                        SeasonRow.of(risk, links)));
+                        SeasonRow.of(risk, links),
+                        Stream.of("-risk-21d", "-risk-60d", "-rate", "-case-fatality")
+                                .map(figure -> byId.get(key + figure))
+                                .allMatch(figure ->
+                                        figure == null || figure.estimate().numerator() == 0)));
             }
         });
         return rows;
@@ -201,6 +217,16 @@ public record SeasonPage(
                                 + Shown.decimals(100 * share.share().high(), 0),
                         share.of().target()))
                 .toList();
+    }
+
+    /** Whether somebody asked for a figure to be divided, and so wants to see it. */
+    public boolean divided() {
+        return !strata.figure().equals(SeasonQuestion.MORTALITY);
+    }
+
+    /** How many illnesses nobody had. */
+    public int illnessZeros() {
+        return (int) illness.stream().filter(IllnessRow::none).count();
     }
 
     /** Address of a table of this page as CSV. */

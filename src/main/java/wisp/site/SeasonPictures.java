@@ -14,12 +14,8 @@ import wisp.chart.Layer;
 import wisp.chart.Mark;
 import wisp.chart.NumbersAtRisk;
 import wisp.chart.Picture;
-import wisp.chart.Points;
-import wisp.chart.SmallMultiples;
 import wisp.chart.Steps;
-import wisp.question.season.AgeHazard;
 import wisp.question.season.BirthWeek;
-import wisp.question.season.IllnessCalendar;
 import wisp.question.season.SeasonAnswer;
 import wisp.question.season.SurvivalByAge;
 
@@ -28,15 +24,10 @@ final class SeasonPictures {
     /** The pictures that have an address of their own. */
     static final List<String> NAMES = List.of("risks", "survival", "births");
 
-    /** Fewer episodes than this are told in words and not drawn. */
-    static final int FEW_EPISODES = 3;
-
     /** A week less a gap between bars. */
-    private static final double BAR_DAYS = 6;
+    static final double BAR_DAYS = 6;
 
     private static final double MIDDLE_OF_WEEK = 3.5;
-
-    private static final double DAYS = 7;
 
     private SeasonPictures() {}
 
@@ -112,103 +103,8 @@ final class SeasonPictures {
                 .toList();
     }
 
-    /** Each illness that occurred by week of life, on one scale. */
-    static List<Picture> hazards(SeasonAnswer answer, SeasonLinks links) {
-        List<Picture> pictures = new ArrayList<>();
-        for (AgeHazard hazard : answer.hazards()) {
-            if (hazard.episodes() >= FEW_EPISODES) {
-                pictures.add(hazard(hazard, links));
-            }
-        }
-        return pictures.isEmpty() ? pictures : SmallMultiples.onOneScale(pictures);
-    }
-
-    private static Picture hazard(AgeHazard hazard, SeasonLinks links) {
-        List<Mark> marks = new ArrayList<>();
-        AgeHazard.Week worst = null;
-        for (AgeHazard.Week week : hazard.weeks()) {
-            if (week.hazard() == null) {
-                continue;
-            }
-            worst = worst == null || week.hazard().value() > worst.hazard().value() ? week : worst;
-            Mark mark = Mark.at(week.number(), week.hazard().value(), "Week " + week.number())
-                    .between(week.hazard().low(), week.hazard().high())
-                    .saying(week.episodes().count() + " in " + Math.round(week.calfDays()) + " days");
-            String calves = links.calves(week.episodes());
-            marks.add(calves.isEmpty() ? mark : mark.to(calves));
-        }
-        return Picture.of(
-                "age-" + hazard.condition(),
-                hazard.title(),
-                hazard.title() + " by week of life, episodes per 1000 calf-days: "
-                        + Shown.decimals(worst.hazard().value(), 1) + " in week " + worst.number()
-                        + ", its highest.",
-                Axis.linear("Week of life", Format.COUNT),
-                Axis.fromZero("Per 1000 calf-days", Format.NUMBER),
-                new Points("", Ink.FIRST, Along.Y, marks));
-    }
-
-    /** Each illness that occurred by calendar week, on one scale. */
-    private static List<Picture> calendars(SeasonAnswer answer, SeasonLinks links) {
-        List<Picture> pictures = new ArrayList<>();
-        for (IllnessCalendar calendar : answer.calendars()) {
-            if (calendar.episodes() >= FEW_EPISODES) {
-                pictures.add(calendar(calendar, links));
-            }
-        }
-        return pictures.isEmpty() ? pictures : SmallMultiples.onOneScale(pictures);
-    }
-
-    /** The births, and the illnesses below them on the same weeks. */
-    static List<Picture> byWeek(SeasonAnswer answer, SeasonLinks links) {
-        List<Picture> pictures = new ArrayList<>();
-        pictures.add(births(answer, links));
-        pictures.addAll(calendars(answer, links));
-        if (answer.births().isEmpty()) {
-            return pictures;
-        }
-        double first = Axis.at(answer.births().get(0).monday());
-        double last = answer.births().get(answer.births().size() - 1).monday().toEpochDay();
-        for (IllnessCalendar calendar : answer.calendars()) {
-            for (IllnessCalendar.Week week : calendar.weeks()) {
-                last = week.episodes().count() > 0 ? Math.max(last, Axis.at(week.monday())) : last;
-            }
-        }
-        double end = last + DAYS;
-        return pictures.stream()
-                .map(picture -> new Picture(
-                        picture.id(),
-                        picture.title(),
-                        picture.alternative(),
-                        picture.x().within(first, end),
-                        picture.y(),
-                        picture.layers()))
-                .toList();
-    }
-
-    private static Picture calendar(IllnessCalendar calendar, SeasonLinks links) {
-        List<Mark> marks = new ArrayList<>();
-        IllnessCalendar.Week worst = calendar.weeks().get(0);
-        for (IllnessCalendar.Week week : calendar.weeks()) {
-            int count = week.episodes().count();
-            worst = count > worst.episodes().count() ? week : worst;
-            if (count > 0) {
-                marks.add(Mark.at(middle(week.monday()), count, Shown.date(week.monday()))
-                        .saying(count + " found")
-                        .to(links.calves(week.episodes())));
-            }
-        }
-        return new Picture(
-                "week-" + calendar.condition(),
-                calendar.title(),
-                calendar.title() + " by calendar week, " + calendar.episodes() + " in all; most, "
-                        + worst.episodes().count() + ", in the week from " + Shown.date(worst.monday()) + ".",
-                Axis.dates("Week in which it was found"),
-                Axis.fromZero("Episodes", Format.COUNT),
-                List.of(new Bars("", Ink.FIRST, Along.Y, BAR_DAYS, marks)));
-    }
-
-    private static double middle(LocalDate monday) {
+    /** Where a week's mark stands: in its middle. */
+    static double middle(LocalDate monday) {
         return Axis.at(monday) + MIDDLE_OF_WEEK;
     }
 

@@ -9,17 +9,19 @@ import wisp.question.season.SeasonAnswer;
  * its calves, which would make the season's page too heavy for a phone in the yard.
  *
  * @param pictures SVG, births first
+ * @param before the season drawn behind this one, empty where there is none
  * @param rare the illnesses too rare to draw, in words; empty where there is none such
  * @param csv address of the same as CSV
  */
-public record SeasonWeeksPage(Frame frame, List<SeasonPage.Small> pictures, String rare, String csv) {
+public record SeasonWeeksPage(Frame frame, List<SeasonPage.Small> pictures, String before, String rare, String csv) {
 
     static SeasonWeeksPage of(Asked asked, SeasonAnswer answer) {
         Frame frame = Frame.of(asked, "Births and illness by week", "/season/weeks", Map.of());
         SeasonLinks links = new SeasonLinks(frame.links());
         return new SeasonWeeksPage(
                 frame,
-                SeasonPage.small(SeasonPictures.byWeek(answer, links)),
+                SeasonPage.small(IllnessPictures.byWeek(answer, links)),
+                answer.before(),
                 SeasonPage.rare(answer),
                 links.csv("illness-by-week"));
     }

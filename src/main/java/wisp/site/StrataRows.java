@@ -29,6 +29,7 @@ public record StrataRows(String figure, String title, List<Choice> choices, List
      * @param division what divides, in the first row of each division; else empty
      * @param href the group's cases
      * @param p Holm-adjusted p-value, empty without a test
+     * @param zero whether it has no case
      */
     public record Row(
             String division,
@@ -40,7 +41,13 @@ public record StrataRows(String figure, String title, List<Choice> choices, List
             String interval,
             String difference,
             String p,
-            String chance) {}
+            String chance,
+            boolean zero) {}
+
+    /** How many groups have no case. */
+    public int zeros() {
+        return (int) rows.stream().filter(Row::zero).count();
+    }
 
     static StrataRows of(SeasonAnswer answer, SeasonLinks links) {
         StrataTable table = answer.strata();
@@ -82,7 +89,8 @@ public record StrataRows(String figure, String title, List<Choice> choices, List
                 Shown.interval(group),
                 compared ? Shown.difference(comparison.difference(), Shown.rate(group)) : "",
                 Double.isNaN(line.adjustedP()) ? "" : p(line.adjustedP()),
-                compared ? line.chance().words() : "");
+                compared ? line.chance().words() : "",
+                group.numerator() == 0);
     }
 
     private static String p(double p) {

@@ -3,6 +3,7 @@ package wisp.site;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static wisp.site.Wire.event;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -15,6 +16,10 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -108,7 +113,8 @@ class PensPageTest {
     @Test
     void theTablesCountsLeadToAPageOfThatManyCalves() throws Exception {
         String page = get(demo, "/pens?season=2025-26&sex=female").body();
-        Matcher link = Pattern.compile("href=\"(/figures/dirty-calves[^\"]*part=numerator[^\"]*)#calves\">(\\d+)</a>")
+        Matcher link = Pattern.compile(
+                        "href=\"(/figures/dirty-calves[^\"]*by=pen[^\"]*part=numerator[^\"]*)#calves\">(\\d+)</a>")
                 .matcher(page);
         int links = 0;
         while (link.find()) {
@@ -120,6 +126,99 @@ class PensPageTest {
             links++;
         }
         assertTrue(links >= 5, page);
+    }
+
+    /** Every number in the page's text and pictures that opens calves, with the calves that its list shows. */
+    private static int opened(Site site, String address) throws Exception {
+        String page = get(site, address).body();
+        Matcher link = Pattern.compile("<a href=\"(/(?:pens/calves|figures/dirty-calves)\\?[^\"]*)\""
+                        + "(?: aria-label=\"([^\"]*)\")?>(?:<title>|[A-Za-z ]*)(\\d*)")
+                .matcher(page);
+        Map<String, Integer> shown = new HashMap<>();
+        int links = 0;
+        while (link.find()) {
+            String said = link.group(2) == null ? link.group(3) : markCount(link.group(2));
+            String list = link.group(1).replace("&amp;", "&");
+            if (said.isEmpty()) {
+                continue;
+            }
+            if (!shown.containsKey(list)) {
+                shown.put(list, rows(get(site, list.replaceAll("#.*", ""))));
+            }
+            assertEquals(Integer.parseInt(said), shown.get(list), address + " opens " + list);
+            links++;
+        }
+        return links;
+    }
+
+    /** A mark of a picture says "12 of 60 dirty" and opens the dirty ones. */
+    private static String markCount(String words) {
+        Matcher counts = Pattern.compile("(\\d+) of \\d+").matcher(words);
+        return counts.find() ? counts.group(1) : "";
+    }
+
+    private static int rows(HttpResponse<String> list) {
+        assertEquals(200, list.statusCode(), list.body());
+        String behind = list.body().substring(Math.max(0, list.body().indexOf("id=\"calves\"")));
+        Matcher body = Pattern.compile("<tbody.*?</tbody>", Pattern.DOTALL).matcher(behind);
+        assertTrue(body.find(), list.body());
+        return body.group().split("<tr[ >]", -1).length - 1;
+    }
+
+    @Test
+    void everyNumberOnTheDemoOpensAsManyCalves() throws Exception {
+        assertTrue(opened(demo, "/pens?season=2025-26") > 100);
+        assertTrue(opened(demo, "/pens?season=2024-25&sex=female") > 100);
+        assertTrue(opened(demo, "/pens?season=2025-26&as-of=2026-01-15&pen=north+boxes") > 20);
+    }
+
+    @Test
+    void noCountOnThePageIsWithoutItsCalves() throws Exception {
+        String page = get(demo, "/pens?season=2025-26").body();
+        Matcher bare = Pattern.compile("<td class=\"number[^>]*>(?:<span>)?\\s*([1-9]\\d*)(?: of|\\s*<)")
+                .matcher(page);
+        assertFalse(bare.find(), () -> bare.group());
+        assertFalse(Pattern.compile("</a> of [1-9]").matcher(page).find());
+        assertFalse(
+                Pattern.compile("<g><title>[^<]*: [1-9]\\d* of").matcher(page).find(), "a mark without its calves");
+    }
+
+    @Test
+    void everyNumberOfASmallSiteOpensAsManyCalves() throws Exception {
+        List<String> events = new ArrayList<>();
+        events.add(event("bed-A", "pen-bedded", "A", "2026-03-01T05:00:00Z", "{}"));
+        for (int i = 0; i < 12; i++) {
+            String calf = "C" + i;
+            String day = String.format("2026-03-%02d", 2 + i);
+            String pen = i % 4 == 3 ? "" : ",\"pen\":\"" + (i % 4 == 2 ? "lane & field" : "A") + "\"";
+            events.add(event(calf + "b", "birth", calf, day + "T06:00:00Z", "{\"alive\":true" + pen + "}"));
+            String score = "{\"score\":" + i % 3 + "}";
+            events.add(event(calf + "s", "cleanliness-scored", calf, day + "T07:00:00Z", score));
+        }
+        String ill = "{\"condition\":\"diarrhoea\"}";
+        events.add(event("ill-2", "illness-found", "C2", "2026-03-10T06:00:00Z", ill));
+        events.add(event("ill-4", "illness-found", "C4", "2026-03-12T06:00:00Z", ill));
+        events.add(event("ill-5", "illness-found", "C5", "2026-03-07T06:30:00Z", ill));
+        events.add(event("end", "noted", "C0", "2026-05-01T06:00:00Z", "{\"text\":\"seen\"}"));
+        Clock clock = Clock.systemUTC();
+        try (Records records = new Records(new MemoryLog(clock), Definitions.load(null), clock);
+                Site small = Site.start(records, "127.0.0.1", 0)) {
+            records.take(events.stream().map(records.reader()::read).toList(), false);
+            String page = get(small, "/pens").body();
+            assertTrue(page.contains("3</a> scored calves have no pen on record"), page);
+            assertTrue(page.contains("The 1 left out of any illness"), page);
+            assertTrue(opened(small, "/pens") > 25, page);
+            String list =
+                    get(small, "/pens/calves?list=ill.diarrhoea.dirty-ill").body();
+            assertTrue(list.contains("Dirty calves: ") && list.contains("C2") && !list.contains("C4"), list);
+        }
+    }
+
+    @Test
+    void aListThatIsNotThereIsRefusedWithTheMend() throws Exception {
+        HttpResponse<String> list = get(demo, "/pens/calves?list=none");
+        assertEquals(400, list.statusCode());
+        assertTrue(list.body().contains("The pens have no list of that name."));
     }
 
     @Test

@@ -19,7 +19,9 @@ import java.util.stream.Stream;
  * @param births births by week
  * @param survival this season's survival, last season's after it where there is one
  * @param hazards each illness by week of life
+ * @param hazardsBefore the same of the season before, in the same order; empty where there is none
  * @param calendars each illness by calendar week
+ * @param calendarsBefore the same of the season before, in the same order; empty where there is none
  * @param deaths deaths by cause and age
  * @param strata one figure divided
  */
@@ -35,7 +37,9 @@ public record SeasonAnswer(
         List<BirthWeek> births,
         List<SurvivalByAge> survival,
         List<AgeHazard> hazards,
+        List<AgeHazard> hazardsBefore,
         List<IllnessCalendar> calendars,
+        List<IllnessCalendar> calendarsBefore,
         Deaths deaths,
         StrataTable strata) {
 

@@ -3,6 +3,7 @@ package wisp.question.season;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import wisp.indicator.EstimateJson;
 import wisp.indicator.IntervalJson;
@@ -49,8 +50,10 @@ public final class SeasonJson {
         }
         ArrayNode survival = json.putArray("survival");
         answer.survival().forEach(curve -> survival.add(survival(curve)));
-        json.set("illness_by_age", hazards(answer));
-        json.set("illness_by_week", calendars(answer));
+        json.set("illness_by_age", hazards(answer.hazards()));
+        json.set("illness_by_age_last_season", hazards(answer.hazardsBefore()));
+        json.set("illness_by_week", calendars(answer.calendars()));
+        json.set("illness_by_week_last_season", calendars(answer.calendarsBefore()));
         json.set("deaths", deaths(answer.deaths()));
         json.set("strata", strata(answer.strata(), selection));
         return json;
@@ -136,9 +139,9 @@ public final class SeasonJson {
         return json;
     }
 
-    private static ArrayNode hazards(SeasonAnswer answer) {
+    private static ArrayNode hazards(List<AgeHazard> hazards) {
         ArrayNode json = JSON.arrayNode();
-        for (AgeHazard hazard : answer.hazards()) {
+        for (AgeHazard hazard : hazards) {
             ObjectNode one = json.addObject();
             one.put("condition", hazard.condition());
             one.put("title", hazard.title());
@@ -157,9 +160,9 @@ public final class SeasonJson {
         return json;
     }
 
-    private static ArrayNode calendars(SeasonAnswer answer) {
+    private static ArrayNode calendars(List<IllnessCalendar> calendars) {
         ArrayNode json = JSON.arrayNode();
-        for (IllnessCalendar calendar : answer.calendars()) {
+        for (IllnessCalendar calendar : calendars) {
             ObjectNode one = json.addObject();
             one.put("condition", calendar.condition());
             one.put("title", calendar.title());

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import wisp.cohort.Cohort;
 import wisp.indicator.Comparison;
 import wisp.indicator.Definitions;
@@ -70,7 +71,14 @@ public final class SeasonQuestion {
                 BirthWeek.of(cohort, rows),
                 survival(all),
                 hazards(cohort, selection),
-                calendars(cohort, all),
+                before.isEmpty() ? List.of() : hazards(cohort, selection.ofSeason(before)),
+                calendars(cohort, all, SeasonFigure::estimate),
+                before.isEmpty()
+                        ? List.of()
+                        : calendars(
+                                cohort,
+                                all,
+                                figure -> figure.estimate().comparison().other()),
                 deaths,
                 strata);
     }
@@ -195,7 +203,8 @@ public final class SeasonQuestion {
         return hazards;
     }
 
-    private List<IllnessCalendar> calendars(Cohort cohort, List<SeasonFigure> all) {
+    private List<IllnessCalendar> calendars(
+            Cohort cohort, List<SeasonFigure> all, Function<SeasonFigure, Estimate> season) {
         List<IllnessCalendar> calendars = new ArrayList<>();
         definitions
                 .conditions()
@@ -203,7 +212,7 @@ public final class SeasonQuestion {
                 .forEach((condition, title) -> figure(all, condition + RATE)
                         .filter(figure -> illnessRate(figure.estimate().indicator()))
                         .ifPresent(figure ->
-                                calendars.add(IllnessCalendar.of(condition, title, figure.estimate(), cohort))));
+                                calendars.add(IllnessCalendar.of(condition, title, season.apply(figure), cohort))));
         return calendars;
     }
 }
