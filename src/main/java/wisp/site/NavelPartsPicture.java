@@ -20,7 +20,7 @@ import wisp.statistics.Interval;
 
 /** Draws late against early in each part of the calves, and pooled within the parts, on a ratio scale. */
 final class NavelPartsPicture {
-    private static final String POOLED = "pooled within";
+    private static final String POOLED = "all, within groups";
 
     private NavelPartsPicture() {}
 

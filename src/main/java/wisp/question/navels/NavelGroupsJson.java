@@ -66,6 +66,7 @@ final class NavelGroupsJson {
         IntervalJson.put(json, "homogeneity_p", over.homogeneity().p());
         if (over.homogeneity().known()) {
             json.put("homogeneity_test", over.homogeneity().method());
+            json.put("homogeneity_sparse", over.sparse());
         } else {
             json.put("homogeneity_why", over.homogeneity().why());
         }

@@ -16,16 +16,18 @@ import wisp.statistics.TwoByTwoTable;
  * @param strata the parts in their order
  * @param pooled Mantel–Haenszel risk ratio within the parts
  * @param homogeneity Breslow–Day test with Tarone's correction: whether the parts differ in the odds ratio
+ * @param sparse whether the parts hold too few cases for that test to be trusted
  * @param why why the calves are not divided, null where they are
  */
-public record NavelStrata(Stratum by, List<NavelStratum> strata, Measured pooled, Tested homogeneity, String why) {
+public record NavelStrata(
+        Stratum by, List<NavelStratum> strata, Measured pooled, Tested homogeneity, boolean sparse, String why) {
     private static final String EXPOSURE = "The delay to navel treatment is what is compared here; calves divided by it"
             + " are in the table of classes already. Divide by something else, such as pen.";
 
     /** No division, or one that cannot be: by the delay itself. */
     static NavelStrata none(Stratum by) {
         String why = by == null ? "Nothing divides the calves." : EXPOSURE;
-        return new NavelStrata(by, List.of(), Measured.none(why), Tested.none(why), why);
+        return new NavelStrata(by, List.of(), Measured.none(why), Tested.none(why), false, why);
     }
 
     /** Whether calves can be divided by something. */
@@ -48,6 +50,7 @@ public record NavelStrata(Stratum by, List<NavelStratum> strata, Measured pooled
                 adjusted(strata),
                 Measured.of(() -> MantelHaenszel.riskRatio(tables, GroupRisk.LEVEL)),
                 Tested.of(() -> Homogeneity.breslowDayTarone(tables)),
+                OverPens.sparse(tables),
                 null);
     }
 

@@ -53,6 +53,7 @@ final class NavelStrataJson {
         json.put("comparisons", strata.comparisons());
         json.set("risk_ratio", MeasuresJson.of(strata.pooled()));
         json.set("homogeneity", MeasuresJson.of(strata.homogeneity(), "chi_square"));
+        json.put("homogeneity_sparse", strata.sparse());
         if (strata.why() != null) {
             json.put("why", strata.why());
         }

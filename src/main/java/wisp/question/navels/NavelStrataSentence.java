@@ -27,7 +27,8 @@ public final class NavelStrataSentence {
             return by + "no group has both calves treated within 60 minutes and calves treated later, so that there is"
                     + " nothing to compare.";
         }
-        return by + standingOut(strata, compared) + " " + differing(strata.homogeneity()) + pooled(strata);
+        return by + standingOut(strata, compared) + " " + differing(strata.homogeneity(), strata.sparse())
+                + pooled(strata);
     }
 
     private static String standingOut(NavelStrata strata, int compared) {
@@ -49,11 +50,15 @@ public final class NavelStrataSentence {
                 + (out.size() < compared ? " In each of the others it could be chance." : "");
     }
 
-    private static String differing(Tested homogeneity) {
+    private static String differing(Tested homogeneity, boolean sparse) {
         if (!homogeneity.known()) {
             return "Whether the groups differ from each other in this cannot be tested: " + homogeneity.why();
         }
         String p = " (" + homogeneity.method() + ", p " + Plain.p(homogeneity.p()) + ")";
+        if (sparse) {
+            return "Whether they differ from each other stays open: groups hold too few cases for the test" + p
+                    + " to be trusted.";
+        }
         return homogeneity.p() < SIGNIFICANT
                 ? "The groups differ from each other in this by more than chance alone makes likely" + p
                         + ": no single ratio speaks for them all."

@@ -7,6 +7,8 @@ import wisp.statistics.Interval;
 
 /** What each part of the answer says, a sentence or two. */
 public final class NavelsWords {
+    private static final long NO_HERD = 100;
+
     private NavelsWords() {}
 
     /** The answer itself. */
@@ -81,6 +83,9 @@ public final class NavelsWords {
                     + pens.homogeneity().why();
         }
         String p = " (Breslow–Day–Tarone, p " + Plain.p(pens.homogeneity().p()) + ").";
+        if (pens.sparse()) {
+            return who + "Whether pens differ in this stays open: they hold too few cases for a test to be trusted" + p;
+        }
         return who
                 + (pens.homogeneity().p() < 1 - GroupRisk.LEVEL
                         ? "Pens differ in this by more than chance alone makes likely, so that one ratio for all hides"
@@ -92,12 +97,13 @@ public final class NavelsWords {
     /** Whom the model leaves out, and what it does not allow for. */
     public static String modelled(AdjustedDose model) {
         StringBuilder words = new StringBuilder();
-        model.leftOut()
-                .forEach((name, n) -> words.append(" Left out: ")
-                        .append(Plain.count(n, "calf", "calves"))
-                        .append(" without ")
-                        .append(covariates(List.of(name)))
-                        .append(" on record."));
+        if (!model.leftOut().isEmpty()) {
+            List<String> left = new ArrayList<>();
+            model.leftOut().forEach((name, n) -> left.add(covariates(List.of(name)) + " (" + Plain.whole(n) + ")"));
+            words.append("Left out, as it is not recorded: ")
+                    .append(String.join(", ", left))
+                    .append('.');
+        }
         model.dropped()
                 .forEach((name, why) -> words.append(" Not allowed for: ")
                         .append(covariates(List.of(name)))
@@ -144,6 +150,12 @@ public final class NavelsWords {
         CalvesNeeded needed = answer.needed();
         if (needed.why() != null) {
             return "How many calves would settle it cannot be said: " + needed.why();
+        }
+        int now = answer.late().known().n();
+        if (needed.inAll() > NO_HERD * now) {
+            return "The difference seen is so small that no herd could settle it: with a chance of 80 % that it shows,"
+                    + " it takes about " + Plain.about(needed.inAll()) + " calves, and there are " + Plain.whole(now)
+                    + ". A larger difference may still be there, as the interval says.";
         }
         String inAll = "To settle a difference of the size seen, with a chance of 80 % that it shows, takes about "
                 + Plain.about(needed.inAll()) + " calves with the same mix of early and late: ";

@@ -1,11 +1,13 @@
 package wisp.question.navels;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import wisp.statistics.Homogeneity;
 import wisp.statistics.MantelHaenszel;
@@ -18,6 +20,7 @@ import wisp.statistics.TwoByTwoTable;
  * @param withoutPen calves left out because no pen of birth is recorded
  * @param test the Cochran–Mantel–Haenszel chi-square without continuity correction
  * @param homogeneity Breslow–Day test with Tarone's correction: whether pens differ in the odds ratio
+ * @param sparse whether pens hold too few cases for that test to be trusted (Cochran 1954)
  */
 public record OverPens(
         int pens,
@@ -26,7 +29,10 @@ public record OverPens(
         Measured oddsRatio,
         Measured riskDifference,
         Tested test,
-        Tested homogeneity) {
+        Tested homogeneity,
+        boolean sparse) {
+    private static final double EXPECTED = 5;
+    private static final double SHARE = 0.2;
 
     static OverPens of(List<NavelCalf> exposed, List<NavelCalf> reference) {
         int without = (int) Stream.concat(exposed.stream(), reference.stream())
@@ -52,12 +58,33 @@ public record OverPens(
                 Measured.of(() ->
                         MantelHaenszel.riskDifference(strata, GroupRisk.LEVEL, MantelHaenszel.DifferenceVariance.SATO)),
                 Tested.of(() -> MantelHaenszel.chiSquare(strata, false)),
-                Tested.of(() -> Homogeneity.breslowDayTarone(strata)));
+                Tested.of(() -> Homogeneity.breslowDayTarone(strata)),
+                sparse(strata));
+    }
+
+    /**
+     * Whether a chi-square of these tables is not to be trusted: a count expected below 1, or more than a fifth of them
+     * below 5 (Cochran, W. G. 1954, Biometrics 10:417), among tables that lend anything.
+     */
+    static boolean sparse(List<TwoByTwoTable> strata) {
+        double[] expected = strata.stream()
+                .filter(t -> t.exposed() > 0 && t.unexposed() > 0 && t.cases() > 0 && t.cases() < t.total())
+                .flatMapToDouble(t -> {
+                    double sick = (double) t.cases() / t.total();
+                    return DoubleStream.of(
+                            t.exposed() * sick,
+                            t.exposed() * (1 - sick),
+                            t.unexposed() * sick,
+                            t.unexposed() * (1 - sick));
+                })
+                .toArray();
+        long few = Arrays.stream(expected).filter(count -> count < EXPECTED).count();
+        return few > SHARE * expected.length || Arrays.stream(expected).anyMatch(count -> count < 1);
     }
 
     static OverPens none(String why) {
         Measured not = Measured.none(why);
-        return new OverPens(0, 0, not, not, not, Tested.none(why), Tested.none(why));
+        return new OverPens(0, 0, not, not, not, Tested.none(why), Tested.none(why), false);
     }
 
     /** Cases and others of the two groups, of the calves that match. */

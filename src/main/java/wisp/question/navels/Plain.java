@@ -20,6 +20,9 @@ public final class Plain {
 
     /** A ratio with two significant figures, and with a third where it would otherwise read as 1. */
     public static String ratio(double ratio) {
+        if (ratio == 0) {
+            return "0";
+        }
         if (ratio != 1 && Math.abs(ratio - 1) < 0.05) {
             String near = number(ratio, 2);
             return near.equals("1.00") ? number(ratio, 3) : near;

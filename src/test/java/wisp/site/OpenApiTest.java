@@ -1,0 +1,132 @@
+package wisp.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Real answers of the demo and of an empty log hold to the schemas that the interface gives out. */
+class OpenApiTest {
+    @TempDir
+    private static Path folder;
+
+    private static RunningSite demo;
+    private static RunningSite empty;
+
+    @BeforeAll
+    static void serve() {
+        demo = RunningSite.demo(folder.resolve("demo"));
+        empty = RunningSite.over(folder.resolve("empty"));
+    }
+
+    @AfterAll
+    static void stop() {
+        demo.close();
+        empty.close();
+    }
+
+    @Test
+    void theNavelsAnswerIsAsDescribedHoweverItIsAsked() {
+        for (String filters : List.of(
+                "",
+                "?by=pen",
+                "?by=week&sex=male",
+                "?season=all&by=season",
+                "?by=navel-delay",
+                "?pen=nowhere",
+                "?season=2023-24",
+                "?as-of=2025-09-20",
+                "?by=parity",
+                "?by=cleanliness")) {
+            holds("NavelsAnswer", demo, "/api/v1/questions/navels" + filters);
+        }
+        holds("NavelsAnswer", empty, "/api/v1/questions/navels");
+    }
+
+    @Test
+    void theOtherAnswersAreAsDescribed() {
+        for (RunningSite site : List.of(demo, empty)) {
+            holds("SeasonAnswer", site, "/api/v1/questions/season");
+            holds("PensAnswer", site, "/api/v1/questions/pens");
+        }
+    }
+
+    @Test
+    void figuresCalvesAndPensAreAsDescribed() {
+        for (RunningSite site : List.of(demo, empty)) {
+            holds("Figures", site, "/api/v1/figures?by=pen");
+            holds("Figures", site, "/api/v1/figures?season=all&by=season");
+            holds("Figure", site, "/api/v1/figures/stillbirth");
+            holds("Calves", site, "/api/v1/calves");
+            holds("Calves", site, "/api/v1/calves?figure=navel-infection-landmark&part=excluded");
+            holds("PenList", site, "/api/v1/pens");
+        }
+        holds("CalfLife", demo, "/api/v1/calves/2025-26-0178");
+    }
+
+    @Test
+    void everyLineOfTheEventsIsAsDescribed() {
+        Schema schema = schema("StoredEvent");
+        List<String> lines =
+                demo.get("/api/v1/events?limit=10000").body().lines().toList();
+        assertEquals(10_000, lines.size());
+        for (String line : lines) {
+            List<Error> errors = schema.validate(Json.read(line));
+            assertTrue(errors.isEmpty(), () -> errors + " in " + line);
+        }
+    }
+
+    @Test
+    void aFieldThatIsNotDescribedIsSeen() {
+        ObjectNode answer =
+                (ObjectNode) Json.read(empty.get("/api/v1/questions/navels").body());
+        answer.put("new_field", 1);
+        assertFalse(schema("NavelsAnswer").validate(answer).isEmpty());
+        answer.remove("new_field");
+        ((ObjectNode) answer.at("/classes/0")).put("n", "many");
+        assertFalse(schema("NavelsAnswer").validate(answer).isEmpty());
+    }
+
+    @Test
+    void everyReferenceOfTheDescriptionLeadsSomewhere() {
+        JsonNode whole = description();
+        List<String> lost = new ArrayList<>();
+        whole.findValuesAsText("$ref").stream()
+                .filter(ref -> whole.at(ref.substring(1)).isMissingNode())
+                .forEach(lost::add);
+        assertEquals(List.of(), lost);
+    }
+
+    private static void holds(String schema, RunningSite site, String path) {
+        var answer = site.get(path);
+        assertEquals(200, answer.statusCode(), path);
+        List<Error> errors = schema(schema).validate(Json.read(answer.body()));
+        assertTrue(errors.isEmpty(), () -> path + ": " + errors.subList(0, Math.min(5, errors.size())));
+    }
+
+    private static Schema schema(String name) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("$ref", "#/components/schemas/" + name);
+        root.set("components", description().get("components"));
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(root);
+    }
+
+    private static JsonNode description() {
+        return Json.read(demo.get("/api/v1/openapi.json").body());
+    }
+}
