@@ -52,13 +52,18 @@ public final class Due {
      * @param row its row in the cohort
      */
     public List<DueItem> of(Life life, int row, Instant at) {
+        return asIfPresent(life, row, at).stream().map(item -> gone(life, item)).toList();
+    }
+
+    /** The same as if the calf were alive and here. */
+    List<DueItem> asIfPresent(Life life, int row, Instant at) {
         if (life.born() == null || life.born().time().isAfter(at)) {
             return List.of();
         }
         DueCalf calf = new DueCalf(life, row, at, definitions.law(life), definitions.practice());
         List<DueItem> items = new ArrayList<>();
         for (Step step : steps) {
-            step.of(calf).forEach(item -> items.add(gone(life, item)));
+            items.addAll(step.of(calf));
         }
         return items;
     }

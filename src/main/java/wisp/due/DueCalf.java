@@ -76,7 +76,7 @@ public record DueCalf(Life life, int row, Instant at, Optional<Law> law, Practic
     public DueSpan hours(Duration from, Duration by, boolean endInside) {
         Instant born = life.born().time();
         Instant latest = life.birthTimeKnown() ? null : life.endOfDay(0).plus(by);
-        return new DueSpan(born.plus(from), born.plus(by), latest, null, endInside);
+        return new DueSpan(born.plus(from), born.plus(by), latest, null, endInside, true);
     }
 
     /** The window that good practice asks. */

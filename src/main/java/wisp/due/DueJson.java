@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import wisp.history.Life;
 import wisp.indicator.Basis;
 
 /** What is due as JSON, the same over HTTP and on the command line. */
@@ -45,12 +46,14 @@ public final class DueJson {
         texts(json.putArray("ways_left"), item.ways());
         texts(json.putArray("cautions"), item.cautions());
         json.put("done", item.done() == null ? null : time(item.done().time(), zone));
-        json.put(
-                "url",
-                "/calves/"
-                        + URLEncoder.encode(item.life().key(), StandardCharsets.UTF_8)
-                                .replace("+", "%20"));
+        json.put("url", page(item.life()));
         return json;
+    }
+
+    /** The address of a calf's page. */
+    static String page(Life life) {
+        return "/calves/"
+                + URLEncoder.encode(life.key(), StandardCharsets.UTF_8).replace("+", "%20");
     }
 
     static ObjectNode rule(DueRule rule) {

@@ -11,8 +11,10 @@ import java.time.Instant;
  * @param closesLatest the latest that the end could be where the hour of birth is not known, else null
  * @param until when it cannot be done any more, null where it can always be done late
  * @param endInside whether done at the very end is still inside
+ * @param byHours whether it is counted in exact hours, and not in days
  */
-public record DueSpan(Instant opens, Instant closes, Instant closesLatest, Instant until, boolean endInside) {
+public record DueSpan(
+        Instant opens, Instant closes, Instant closesLatest, Instant until, boolean endInside, boolean byHours) {
     /** How long before its end an open window is due now. */
     public static final Duration NOW = Duration.ofHours(48);
 
@@ -24,17 +26,17 @@ public record DueSpan(Instant opens, Instant closes, Instant closesLatest, Insta
 
     /** A window that ends with a moment which is outside it, such as the end of a day. */
     static DueSpan before(Instant opens, Instant closes) {
-        return new DueSpan(opens, closes, null, null, false);
+        return new DueSpan(opens, closes, null, null, false, false);
     }
 
     /** A window without an end. */
     static DueSpan from(Instant opens) {
-        return new DueSpan(opens, null, null, null, false);
+        return new DueSpan(opens, null, null, null, false, false);
     }
 
     /** The same, impossible from a moment on. */
     DueSpan until(Instant moment) {
-        return new DueSpan(opens, closes, closesLatest, moment, endInside);
+        return new DueSpan(opens, closes, closesLatest, moment, endInside, byHours);
     }
 
     /** The last moment that could be inside, null where no end is set. */
@@ -49,7 +51,7 @@ public record DueSpan(Instant opens, Instant closes, Instant closesLatest, Insta
     }
 
     /** Whether the end may have passed, as the hour of birth is not known. */
-    boolean perhapsOver(Instant at) {
+    public boolean perhapsOver(Instant at) {
         return closesLatest != null && !at.isBefore(closes) && !over(at);
     }
 

@@ -49,7 +49,11 @@ final class LimitsReader {
         versions.add(version(null, in, sections));
         for (YamlMap change : in.maps("changes")) {
             change.missing("from");
-            change.date("from").ifPresent(from -> versions.add(change(from, change, sections, versions)));
+            Optional<LocalDate> from = change.date("from");
+            Version version = change(from.orElse(null), change, sections, versions);
+            if (from.isPresent()) {
+                versions.add(version);
+            }
             change.nothingElse();
         }
         in.nothingElse();
@@ -66,7 +70,7 @@ final class LimitsReader {
     }
 
     private static Version change(LocalDate from, YamlMap in, LimitSections sections, List<Version> others) {
-        if (others.stream().anyMatch(other -> from.equals(other.from()))) {
+        if (from != null && others.stream().anyMatch(other -> from.equals(other.from()))) {
             in.fault("from", "Two changes hold from " + from + ".", "Put both into one entry.");
         }
         return version(from, in, sections);

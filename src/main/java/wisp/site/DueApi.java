@@ -9,6 +9,8 @@ import java.util.Set;
 import wisp.due.Due;
 import wisp.due.DueJson;
 import wisp.due.DueList;
+import wisp.due.Proof;
+import wisp.due.ProofJson;
 import wisp.event.Fault;
 import wisp.records.Records;
 
@@ -27,6 +29,16 @@ final class DueApi {
         Asked asked = Asked.of(ctx, records, Set.of("on"));
         DueList list = DueList.of(due, asked.cohort(), asked.selection(), at(ctx, records, asked));
         ctx.json(DueJson.of(list));
+    }
+
+    /** {@code GET /api/v1/proof/{id}}: a figure inside a limit, or a step that is due, by its id. */
+    void proof(Context ctx) {
+        Asked asked = Asked.of(ctx, records, Set.of());
+        String id = ctx.pathParam("id");
+        Proof proof = Proof.of(due, records.definitions(), asked.cohort(), asked.selection(), id)
+                .orElseThrow(() -> Problem.notFound("There is no limit " + id + " to prove; those that there are: "
+                        + String.join(", ", Proof.ids(due, records.definitions(), asked.cohort())) + "."));
+        ctx.json(ProofJson.of(proof));
     }
 
     /**

@@ -30,7 +30,7 @@ import wisp.testing.Events;
  * its line ({@code line: 2}, the first event standing in line 1); {@code sent-again} offers that event to the log once
  * more.
  */
-final class CaseEvents {
+public final class CaseEvents {
     private static final Pattern AGE = Pattern.compile("(\\d+)(d|h|min|s)");
 
     private final Events events = Events.london();
@@ -41,7 +41,7 @@ final class CaseEvents {
     private CaseEvents() {}
 
     /** The events as the log keeps them. */
-    static List<StoredEvent> read(Path csv) throws IOException {
+    public static List<StoredEvent> read(Path csv) throws IOException {
         List<String> lines = Files.readAllLines(csv);
         boolean recorded = lines.get(0).equals("subject,time,recorded,type,data");
         if (!recorded && !lines.get(0).equals("subject,time,type,data")) {
