@@ -17,9 +17,22 @@ final class DataOption {
             description = "The data folder, or a database's address. Default: ${DEFAULT-VALUE}")
     private String data;
 
+    @Option(
+            names = "--analytics",
+            paramLabel = "DIR",
+            description = "A folder with your own figures, limits and targets. Default: analytics in the data folder;"
+                    + " a database has none.")
+    private Path analytics;
+
     /** Opens the records; a data folder that is not there yet is made. */
     Records open() {
-        return Records.open(data, Clock.systemUTC());
+        if (analytics == null) {
+            return Records.open(data, Clock.systemUTC());
+        }
+        if (!Files.isDirectory(analytics)) {
+            throw new Refusals("There is no folder " + analytics + ". Check --analytics.");
+        }
+        return Records.open(data, analytics, Clock.systemUTC());
     }
 
     /** Opens records that are only to be read: a mistyped folder must not look like an empty one. */
@@ -41,17 +54,20 @@ final class DataOption {
 
     /** The data folder; null where the records are in a database. */
     Path folder() {
-        return data.startsWith("jdbc:") ? null : Path.of(data);
+        return Logs.folder(data).orElse(null);
     }
 
+    /** Where the records are, without any password. */
     String where() {
-        return data;
+        return Logs.place(data);
     }
 
     private void requireExisting() {
-        if (!data.startsWith("jdbc:") && Files.notExists(Path.of(data))) {
-            throw new Refusals("There is no data folder " + data
-                    + ". Check --data; serve or import make a new folder, other commands only read one.");
+        if (!Logs.exists(data)) {
+            boolean folder = Logs.folder(data).isPresent();
+            throw new Refusals("There is no " + (folder ? "data folder " : "log in ") + where()
+                    + ". Check --data; serve or import make a new " + (folder ? "folder" : "log")
+                    + ", other commands only read one.");
         }
     }
 }

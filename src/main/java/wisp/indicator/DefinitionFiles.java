@@ -40,13 +40,13 @@ final class DefinitionFiles {
         }
     }
 
-    /** The same of a data folder; none where it has no such folder. */
-    static Map<String, String> own(Path dataFolder, String folder) {
-        if (dataFolder == null) {
+    /** The same of somebody's own {@code analytics} folder; none where there is no such folder. */
+    static Map<String, String> own(Path analytics, String folder) {
+        if (analytics == null) {
             return Map.of();
         }
         Map<String, String> named = new LinkedHashMap<>();
-        texts(dataFolder.resolve("analytics").resolve(folder))
+        texts(analytics.resolve(folder))
                 .forEach((name, text) -> named.put("analytics/" + (folder.isEmpty() ? "" : folder + "/") + name, text));
         return named;
     }

@@ -41,22 +41,32 @@ public final class Definitions {
      * @throws WrongDefinitions with every fault of every file
      */
     public static Definitions load(Path dataFolder) {
+        return with(dataFolder == null ? null : dataFolder.resolve("analytics"));
+    }
+
+    /**
+     * Reads the shipped definitions, then those of a folder of one's own, which add to them or replace them by id.
+     *
+     * @param analytics null where there is none
+     * @throws WrongDefinitions with every fault of every file
+     */
+    public static Definitions with(Path analytics) {
         List<DefinitionFault> faults = new ArrayList<>();
         Map<String, String> conditionFiles = new LinkedHashMap<>();
         pick(DefinitionFiles.shipped(""), "conditions.yaml", conditionFiles);
-        pick(DefinitionFiles.own(dataFolder, ""), "conditions.yaml", conditionFiles);
+        pick(DefinitionFiles.own(analytics, ""), "conditions.yaml", conditionFiles);
         Conditions conditions = Conditions.read(conditionFiles, faults);
         Map<String, Indicator> indicators = new LinkedHashMap<>();
         Map<String, Jurisdiction> jurisdictions = new LinkedHashMap<>();
         for (Map<String, String> files :
-                List.of(DefinitionFiles.shipped("limits"), DefinitionFiles.own(dataFolder, "limits"))) {
+                List.of(DefinitionFiles.shipped("limits"), DefinitionFiles.own(analytics, "limits"))) {
             files.forEach((file, text) ->
                     new LimitsReader(file, faults).read(text).ifPresent(place -> jurisdictions.put(place.id(), place)));
         }
         indicators(DefinitionFiles.shipped("indicators"), conditions, indicators, faults);
-        indicators(DefinitionFiles.own(dataFolder, "indicators"), conditions, indicators, faults);
+        indicators(DefinitionFiles.own(analytics, "indicators"), conditions, indicators, faults);
         Map<String, String> targetFiles = new LinkedHashMap<>();
-        pick(DefinitionFiles.own(dataFolder, ""), OwnTargets.FILE, targetFiles);
+        pick(DefinitionFiles.own(analytics, ""), OwnTargets.FILE, targetFiles);
         Map<String, Target> ownTargets = OwnTargets.read(targetFiles, indicators, faults);
         Map<String, String> practiceFiles = new LinkedHashMap<>();
         pick(DefinitionFiles.shipped(""), PracticeReader.FILE, practiceFiles);

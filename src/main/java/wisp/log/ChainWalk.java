@@ -26,7 +26,7 @@ final class ChainWalk {
         while (true) {
             List<StoredRow> page = page(from);
             if (page == null) {
-                return broken("SQLite finds the database file damaged there; restore the last backup.");
+                return broken("The database is found damaged there; restore the last backup.");
             }
             if (page.isEmpty()) {
                 return new Verification(expected - 1, head, 0, "");

@@ -45,6 +45,22 @@ public interface EventLog extends AutoCloseable {
     /** Walks the whole chain and names the first event that is not as it was written. */
     Verification verify();
 
+    /**
+     * Has a bell rung soon after events were appended, by whichever process. A store that is not told of other
+     * processes never rings: whoever must know of all events looks now and then by itself.
+     *
+     * @return once closed, the bell rings no more
+     */
+    default Listening listen(Runnable bell) {
+        return () -> {};
+    }
+
     @Override
     void close();
+
+    /** A bell that may be rung until this is closed. */
+    interface Listening extends AutoCloseable {
+        @Override
+        void close();
+    }
 }

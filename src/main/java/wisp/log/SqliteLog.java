@@ -20,8 +20,6 @@ public final class SqliteLog implements EventLog {
     /** The name of the file in the data folder. */
     public static final String FILE = "wisp.db";
 
-    private static final int STREAM_BATCH = 1000;
-
     private final SqliteConnections connections;
     private final Clock clock;
 
@@ -57,31 +55,14 @@ public final class SqliteLog implements EventLog {
     @Override
     public Appended append(List<Event> events, boolean whole) {
         List<Offered> batch = events.stream().map(Offered::of).toList();
-        return connections.write(table -> {
-            long last = table.last();
-            StoredRow head = CheckedRead.head(table, last);
-            Admission admission = Admission.decide(batch, table.known(batch), StoredRow.now(clock), whole);
-            List<StoredRow> added = StoredRow.following(head, admission.accepted());
-            List<StoredEvent> stored = added.stream().map(StoredRow::event).toList();
-            table.insert(added);
-            return new Appended(admission.outcomes(), stored, last + stored.size());
-        });
+        return connections.write(table -> new TableAppend(table, clock).batch(batch, whole));
     }
 
     @Override
     public long appendAll(Iterator<Event> events, Consumer<Appended.Outcome> each, BooleanSupplier keep) {
         connections.write(
                 table -> {
-                    StoredRow head = CheckedRead.head(table, table.last());
-                    String now = StoredRow.now(clock);
-                    while (events.hasNext()) {
-                        List<Offered> batch = Offered.some(events, STREAM_BATCH);
-                        Admission admission = Admission.decide(batch, table.known(batch), now, false);
-                        List<StoredRow> added = StoredRow.following(head, admission.accepted());
-                        table.insert(added);
-                        head = added.isEmpty() ? head : added.get(added.size() - 1);
-                        admission.outcomes().forEach(each);
-                    }
+                    new TableAppend(table, clock).stream(events, each);
                     return null;
                 },
                 keep);

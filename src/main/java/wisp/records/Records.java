@@ -55,12 +55,25 @@ public final class Records implements AutoCloseable {
     }
 
     /**
-     * Opens records.
+     * Opens records, with the definitions of the data folder; a database has none of its own.
      *
      * @param data a data folder, or the JDBC address of a database
      */
     public static Records open(String data, Clock clock) {
-        Definitions definitions = Definitions.load(data.startsWith("jdbc:") ? null : Path.of(data));
+        return open(
+                data,
+                Logs.folder(data).map(folder -> folder.resolve("analytics")).orElse(null),
+                clock);
+    }
+
+    /**
+     * Opens records.
+     *
+     * @param data a data folder, or the JDBC address of a database
+     * @param analytics a folder of definitions that add to the shipped ones or replace them; null for none
+     */
+    public static Records open(String data, Path analytics, Clock clock) {
+        Definitions definitions = Definitions.with(analytics);
         return new Records(Logs.open(data, clock), definitions, clock);
     }
 

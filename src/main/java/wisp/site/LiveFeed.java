@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import wisp.log.EventLog;
 import wisp.log.LogFailure;
 import wisp.log.StoredEvent;
 import wisp.records.Records;
@@ -26,10 +27,12 @@ final class LiveFeed {
     private final Records records;
     private final Set<SseClient> clients = ConcurrentHashMap.newKeySet();
     private final Object bell = new Object();
+    private final EventLog.Listening listening;
     private volatile boolean stopped;
 
     LiveFeed(Records records) {
         this.records = records;
+        this.listening = records.log().listen(this::wake);
     }
 
     /** How many clients follow. */
@@ -40,10 +43,11 @@ final class LiveFeed {
     /** Lets every client's own thread close it: a stream that another thread closes while it is written to stays open. */
     void stop() {
         stopped = true;
+        listening.close();
         wake();
     }
 
-    /** Looks for new events at once; otherwise they are looked for twice a second, also those of other processes. */
+    /** Looks for new events at once; otherwise they are looked for twice a second, whoever recorded them. */
     void wake() {
         synchronized (bell) {
             bell.notifyAll();

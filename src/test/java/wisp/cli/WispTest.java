@@ -207,7 +207,8 @@ class WispTest {
     void anotherStoreIsRefused() {
         Spoken spoken = Spoken.by("verify", "--data", "jdbc:mysql://x").exits(1);
         assertEquals(
-                "There is no store for jdbc:mysql://x. Give a data folder.",
+                "There is no store for jdbc:mysql. Give a data folder, or a PostgreSQL database as"
+                        + " jdbc:postgresql://HOST/DATABASE?user=NAME.",
                 spoken.err().strip());
     }
 

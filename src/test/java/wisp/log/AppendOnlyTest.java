@@ -17,8 +17,8 @@ class AppendOnlyTest {
     private static final Path SOURCES = Path.of("src", "main");
 
     private static final Pattern IN_SQL = Pattern.compile(
-            "(?i)\\bUPDATE\\s+\"?event\\b|\\bDELETE\\s+FROM\\b|\\bREPLACE\\s+INTO\\b|\\bOR\\s+REPLACE\\b|\\bTRUNCATE\\s"
-                    + "|\\bDROP\\s+T|\\bALTER\\s+TABLE\\s+\"?event\\b");
+            "(?i)\\bUPDATE\\s+\"?event\\b|\\bDELETE\\s+FROM\\b|\\bREPLACE\\s+INTO\\b|\\bOR\\s+REPLACE\\b|\\bTRUNCATE\\s+(?!ON\\s)"
+                    + "|\\bDROP\\s+T|\\bALTER\\s+TABLE\\s+\"?event\\b(?!\\s+ENABLE\\s+ALWAYS\\s+TRIGGER\\b)");
     private static final Pattern IN_JOOQ = Pattern.compile(
             "\\.(deleteFrom|delete|update|truncate|truncateTable|mergeInto|onConflict\\w*|onDuplicateKey\\w*|dropTable"
                     + "|alterTable)\\(");

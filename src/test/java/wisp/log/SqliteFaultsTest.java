@@ -117,7 +117,10 @@ class SqliteFaultsTest {
     @Test
     void anAddressWithoutAStoreIsRefused() {
         LogFailure refused = assertThrows(LogFailure.class, () -> Logs.open("jdbc:nosuch:thing", CLOCK));
-        assertEquals("There is no store for jdbc:nosuch:thing. Give a data folder.", refused.getMessage());
+        assertEquals(
+                "There is no store for jdbc:nosuch. Give a data folder, or a PostgreSQL database as"
+                        + " jdbc:postgresql://HOST/DATABASE?user=NAME.",
+                refused.getMessage());
     }
 
     @Test
