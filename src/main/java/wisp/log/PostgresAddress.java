@@ -16,7 +16,7 @@ import org.postgresql.PGProperty;
 final class PostgresAddress {
     private static final String SCHEME = "jdbc:postgresql:";
 
-    /** The driver would write a wrong address into its own log, password and all; its failures reach us as exceptions. */
+    /** The driver would write a wrong address into its own log, password and all; its failures are exceptions too. */
     private static final Logger DRIVER_LOG = Logger.getLogger("org.postgresql");
 
     private static final Map<PGProperty, String> USUAL = Map.of(
@@ -44,12 +44,17 @@ final class PostgresAddress {
             String scheme = url.substring(0, Math.max(0, url.indexOf(':', url.indexOf(':') + 1)));
             throw new LogFailure(
                     "There is no store for " + (scheme.isEmpty() ? "this address" : scheme)
-                            + ". Give a data folder, or a PostgreSQL database as jdbc:postgresql://HOST/DATABASE?user=NAME.",
+                            + ". Give a data folder, or a PostgreSQL database as"
+                            + " jdbc:postgresql://HOST/DATABASE?user=NAME.",
                     null);
         }
         DRIVER_LOG.setLevel(Level.OFF);
         Properties read = read(url);
-        if (read == null || PGProperty.PG_DBNAME.getOrDefault(read) == null) {
+        // NAME:PASSWORD@HOST is not the driver's way: it would take all of that for the host, and name it in its
+        // failures
+        if (read == null
+                || PGProperty.PG_DBNAME.getOrDefault(read) == null
+                || PGProperty.PG_HOST.getOrDefault(read).contains("@")) {
             throw new LogFailure(
                     "The database's address cannot be read. Write jdbc:postgresql://HOST:PORT/DATABASE?user=NAME, other"
                             + " signs than letters and digits in a value as %-codes.",
@@ -73,31 +78,21 @@ final class PostgresAddress {
         StringBuilder place =
                 new StringBuilder("the PostgreSQL database ").append(PGProperty.PG_DBNAME.getOrDefault(read));
         for (int i = 0; i < hosts.length; i++) {
-            // a name and a password before an @ are not the driver's way to give them, but some will try
-            String host = hosts[i].substring(hosts[i].lastIndexOf('@') + 1);
             place.append(i == 0 ? " at " : " or ")
-                    .append(host)
+                    .append(hosts[i])
                     .append(':')
                     .append(ports[Math.min(i, ports.length - 1)]);
         }
         return place.toString();
     }
 
-    /** The whole address, for the driver alone. */
-    String url() {
-        return url;
-    }
-
-    /** What the driver is to keep to where the address does not say otherwise. */
-    static Properties settings() {
-        Properties settings = new Properties();
-        USUAL.forEach((property, value) -> property.set(settings, value));
-        return settings;
-    }
-
-    /** A connection of its own. */
+    /** Opens a connection; each of its statements sees what was committed when it began. */
     Connection connect() throws SQLException {
-        return new Driver().connect(url, settings());
+        Properties usual = new Properties();
+        USUAL.forEach((property, value) -> property.set(usual, value));
+        Connection connection = new Driver().connect(url, usual);
+        connection.setTransactionIsolation(Connection.TRANSACTION_READ_COMMITTED);
+        return connection;
     }
 
     @Override

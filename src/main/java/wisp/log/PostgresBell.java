@@ -6,7 +6,7 @@ import java.sql.Statement;
 import java.util.concurrent.locks.LockSupport;
 import org.postgresql.PGConnection;
 
-/** Rings when PostgreSQL tells that a transaction has appended events (LISTEN), on a connection and thread of its own. */
+/** Rings when PostgreSQL tells that events were appended (LISTEN), on a connection and a thread of its own. */
 final class PostgresBell implements EventLog.Listening {
     /** What the trigger of the event table notifies. */
     private static final String CHANNEL = "wisp_event";

@@ -1,13 +1,12 @@
 package wisp.log;
 
-import com.zaxxer.hikari.HikariConfig;
-import com.zaxxer.hikari.HikariDataSource;
-import com.zaxxer.hikari.pool.HikariPool.PoolInitializationException;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.Duration;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.Semaphore;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -22,24 +21,24 @@ import org.jooq.impl.DSL;
  * no lock and see the last whole batch. A connection that broke, as when the server was restarted, is replaced.
  */
 final class PostgresConnections implements AutoCloseable {
-    /** How long a writer waits for another process to finish. */
-    static final Duration LOCK_WAIT = Duration.ofSeconds(10);
-
     /** The advisory lock's key: "WISP" in ASCII before the table's own number, so that two schemas do not wait. */
     private static final String LOCK =
             "((" + 0x57495350 + "::bigint << 32) | coalesce(to_regclass('event')::oid::bigint, 0))";
 
     private static final Settings SETTINGS = new Settings().withExecuteLogging(false);
-    private static final int CONNECTIONS_MOST = 10;
-    private static final Duration CONNECTION_WAIT = Duration.ofSeconds(5);
-    private static final String TAKE_LOCK = "SELECT set_config('lock_timeout', '" + LOCK_WAIT.toMillis()
-            + "', true), set_config('synchronous_commit', 'on', true), current_setting('fsync'),"
+    private static final int READERS_MOST = 8;
+
+    /** A writer waits 10 s for another process, or as long as the address or the server says. */
+    private static final String TAKE_LOCK = "SELECT set_config('lock_timeout',"
+            + " coalesce(nullif(current_setting('lock_timeout'), '0'), '10s'), true), set_config('synchronous_commit', 'on', true), current_setting('fsync'),"
             + " pg_advisory_xact_lock" + LOCK;
 
     private final PostgresAddress place;
     private final PostgresFailure failure;
     private final ReentrantLock writing = new ReentrantLock(true);
-    private final HikariDataSource pool;
+    private final Semaphore free = new Semaphore(READERS_MOST, true);
+    private final Queue<Connection> idle = new ConcurrentLinkedQueue<>();
+    private volatile boolean closed;
 
     /**
      * Connects to a database and brings it to the newest schema.
@@ -49,35 +48,7 @@ final class PostgresConnections implements AutoCloseable {
     PostgresConnections(PostgresAddress place) {
         this.place = place;
         this.failure = new PostgresFailure(place);
-        this.pool = pool();
-        try {
-            prepare();
-        } catch (RuntimeException | Error refused) {
-            pool.close();
-            throw refused;
-        }
-    }
-
-    private HikariDataSource pool() {
-        HikariConfig config = new HikariConfig();
-        config.setPoolName("wisp");
-        config.setJdbcUrl(place.url());
-        config.setDataSourceProperties(PostgresAddress.settings());
-        config.setMaximumPoolSize(CONNECTIONS_MOST);
-        config.setMinimumIdle(1);
-        config.setConnectionTimeout(CONNECTION_WAIT.toMillis());
-        config.setInitializationFailTimeout(1);
-        // Each statement of a writer must see what was there when it got the lock, not when its transaction began.
-        config.setTransactionIsolation("TRANSACTION_READ_COMMITTED");
-        try {
-            return new HikariDataSource(config);
-        } catch (PoolInitializationException failed) {
-            throw failure.of(failed, "It was left as it is.");
-        }
-    }
-
-    private void prepare() {
-        try (Connection connection = pool.getConnection()) {
+        try (Connection connection = place.connect()) {
             PostgresMigrations.check(connection, place);
             PostgresMigrations.apply(connection);
         } catch (SQLException failed) {
@@ -87,18 +58,29 @@ final class PostgresConnections implements AutoCloseable {
 
     /** Does some writing in one transaction, and takes it back where it is not to be kept, asked at the end. */
     <T> T write(Function<EventTable, T> work, BooleanSupplier keep) {
+        refuseClosed();
         boolean committing = false;
+        Connection connection = null;
         writing.lock();
-        try (Connection connection = locked()) {
+        try {
+            // Nothing was done before the lock is there.
+            connection = onAny(PostgresConnections::locking);
             T result = work.apply(table(connection));
             committing = keep.getAsBoolean();
             if (committing) {
                 connection.commit();
+            } else {
+                connection.rollback();
             }
-            // Otherwise the pool takes back what was not committed.
+            giveBack(connection);
             return result;
         } catch (SQLException | DataAccessException failed) {
+            close(connection);
             throw failure.of(failed, outcome(committing && PostgresFailure.lost(failed)));
+        } catch (RuntimeException | Error refused) {
+            // PostgreSQL takes back what a connection that ends has not committed.
+            close(connection);
+            throw refused;
         } finally {
             writing.unlock();
         }
@@ -106,51 +88,68 @@ final class PostgresConnections implements AutoCloseable {
 
     private static String outcome(boolean unknown) {
         return unknown
-                ? "It broke off while this batch was being kept, so that nobody knows yet whether it was; send it again:"
-                        + " what is there already does not come in twice."
+                ? "It broke off while this batch was being kept, so that nobody knows yet whether it was; send it"
+                        + " again: what is there already does not come in twice."
                 : "Nothing of this batch was kept.";
     }
 
     /** Does some reading; each statement sees the last whole batch. */
     <T> T read(Function<EventTable, T> work) {
+        refuseClosed();
+        free.acquireUninterruptibly();
         try {
-            try {
-                return reading(work);
-            } catch (SQLException | DataAccessException failed) {
-                replaceIfLost(failed);
-                return reading(work);
-            }
+            return onAny(connection -> reading(connection, work));
         } catch (SQLException | DataAccessException failed) {
             throw failure.of(failed, "Nothing was read.");
+        } finally {
+            free.release();
         }
     }
 
-    private <T> T reading(Function<EventTable, T> work) throws SQLException {
-        try (Connection connection = open()) {
-            return work.apply(table(connection));
-        }
-    }
-
-    /** A connection that holds the lock; nothing was done before, so that a broken one may be replaced. */
-    private Connection locked() throws SQLException {
+    private <T> T reading(Connection connection, Function<EventTable, T> work) throws SQLException {
         try {
-            return locking();
-        } catch (SQLException failed) {
-            replaceIfLost(failed);
-            return locking();
+            connection.setAutoCommit(true);
+            T result = work.apply(table(connection));
+            giveBack(connection);
+            return result;
+        } catch (SQLException | RuntimeException | Error failed) {
+            close(connection);
+            throw failed;
         }
     }
 
-    private Connection locking() throws SQLException {
-        Connection connection = open();
+    private static Connection locking(Connection connection) throws SQLException {
         try {
             connection.setAutoCommit(false);
             lock(connection);
             return connection;
         } catch (SQLException | RuntimeException | Error failed) {
-            connection.close();
+            close(connection);
             throw failed;
         }
+    }
+
+    /**
+     * Uses a connection that is idle; where that proves to be broken, and so with it all that are idle, a new one. What
+     * is done must be harmless to do again.
+     */
+    private <T> T onAny(Use<T> use) throws SQLException {
+        Connection kept = idle.poll();
+        if (kept != null) {
+            try {
+                return use.on(kept);
+            } catch (SQLException | DataAccessException failed) {
+                if (!PostgresFailure.lost(failed)) {
+                    throw failed;
+                }
+                closeIdle();
+            }
+        }
+        return use.on(place.connect());
+    }
+
+    private interface Use<T> {
+        T on(Connection connection) throws SQLException;
     }
 
     /**
@@ -170,32 +169,45 @@ final class PostgresConnections implements AutoCloseable {
         }
     }
 
-    private void replaceIfLost(Exception failed) throws SQLException {
-        if (!PostgresFailure.lost(failed) || pool.isClosed()) {
-            if (failed instanceof SQLException sql) {
-                throw sql;
-            }
-            throw (DataAccessException) failed;
-        }
-        pool.getHikariPoolMXBean().softEvictConnections();
-    }
-
-    private Connection open() throws SQLException {
-        if (pool.isClosed()) {
-            throw new LogFailure("The log in " + place + " is closed. Open it again.", null);
-        }
-        return pool.getConnection();
-    }
-
     private static EventTable table(Connection connection) {
         return new EventTable(DSL.using(connection, SQLDialect.POSTGRES, SETTINGS));
+    }
+
+    private void refuseClosed() {
+        if (closed) {
+            throw new LogFailure("The log in " + place + " is closed. Open it again.", null);
+        }
+    }
+
+    private void giveBack(Connection connection) {
+        idle.add(connection);
+        if (closed) {
+            closeIdle();
+        }
+    }
+
+    private void closeIdle() {
+        for (Connection each = idle.poll(); each != null; each = idle.poll()) {
+            close(each);
+        }
+    }
+
+    private static void close(Connection connection) {
+        try {
+            if (connection != null) {
+                connection.close();
+            }
+        } catch (SQLException gone) {
+            // It holds nothing that is not committed.
+        }
     }
 
     @Override
     public void close() {
         writing.lock();
         try {
-            pool.close();
+            closed = true;
+            closeIdle();
         } finally {
             writing.unlock();
         }

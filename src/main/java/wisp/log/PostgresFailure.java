@@ -43,8 +43,7 @@ final class PostgresFailure {
                 failure(place + " has too many connections.", outcome, "Raise max_connections, or try again.", failed);
             case "55P03" ->
                 failure(
-                        "Another process has kept " + place + " locked for " + PostgresConnections.LOCK_WAIT.toSeconds()
-                                + " s.",
+                        "Another process has kept " + place + " locked for too long.",
                         outcome,
                         "Stop that process, or try again.",
                         failed);

@@ -27,8 +27,7 @@ final class PostgresMigrations {
         }
         int version = version(connection);
         if (version == 0
-                && !text(connection, "SELECT coalesce(to_regclass('event')::text, '')")
-                        .isEmpty()) {
+                && there(connection, "event")) {
             throw new LogFailure(
                     "There is a table event of another program in " + place + ". Choose another database.", null);
         }
@@ -58,11 +57,19 @@ final class PostgresMigrations {
     }
 
     private static int version(Connection connection) throws SQLException {
-        if (text(connection, "SELECT coalesce(to_regclass('wisp_schema')::text, '')")
-                .isEmpty()) {
+        if (!there(connection, "wisp_schema")) {
             return 0;
         }
         return Integer.parseInt(text(connection, "SELECT coalesce(max(version), 0) FROM wisp_schema"));
+    }
+
+    /**
+     * Whether there is a table of this name. To read the catalogue itself matters: a name that was looked up in vain
+     * before another process made the table would be remembered as missing.
+     */
+    private static boolean there(Connection connection, String table) throws SQLException {
+        return text(connection, "SELECT count(*) FROM pg_class WHERE oid = to_regclass('" + table + "')")
+                .equals("1");
     }
 
     private static String text(Connection connection, String query) throws SQLException {

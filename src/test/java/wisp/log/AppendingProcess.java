@@ -16,10 +16,10 @@ final class AppendingProcess {
 
     private AppendingProcess() {}
 
-    /** Arguments: the folder, a prefix of ids, how many batches each thread appends, a seed. */
+    /** Arguments: the folder or address, a prefix of ids, how many batches each thread appends, a seed. */
     public static void main(String[] args) throws InterruptedException {
         int batches = Integer.parseInt(args[2]);
-        try (EventLog log = Logs.open(Path.of(args[0]).toString(), Clock.systemUTC())) {
+        try (EventLog log = Logs.open(args[0], Clock.systemUTC())) {
             List<Thread> threads = IntStream.range(0, THREADS)
                     .mapToObj(t -> new Thread(
                             () -> appendAll(log, args[1] + "-" + t, batches, new Random(Long.parseLong(args[3]) + t))))
@@ -47,7 +47,7 @@ final class AppendingProcess {
     }
 
     /** Starts this process on the tests' own class path. */
-    static Process start(Path folder, String prefix, int batches, long seed) throws java.io.IOException {
+    static Process start(String data, String prefix, int batches, long seed) throws java.io.IOException {
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-Xmx128m",
@@ -55,7 +55,7 @@ final class AppendingProcess {
                         "-cp",
                         System.getProperty("java.class.path"),
                         AppendingProcess.class.getName(),
-                        folder.toString(),
+                        data,
                         prefix,
                         Integer.toString(batches),
                         Long.toString(seed))

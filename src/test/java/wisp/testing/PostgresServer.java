@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.Comparator;
@@ -19,8 +20,8 @@ import java.util.concurrent.locks.LockSupport;
 import java.util.stream.Stream;
 
 /**
- * A real PostgreSQL of the tests' own on a free port, its data in a temporary folder. Its default is not to wait for the
- * disk at a commit ({@code synchronous_commit=off}), so that the log has to ask for that itself.
+ * A real PostgreSQL of the tests' own on a free port, its data in a temporary folder. Its default is not to wait for
+ * the disk at a commit ({@code synchronous_commit=off}), so that the log has to ask for that itself.
  */
 public final class PostgresServer implements AutoCloseable {
     private static final String USER = "wisp";
@@ -52,6 +53,10 @@ public final class PostgresServer implements AutoCloseable {
             if (!Files.exists(data.resolve("PG_VERSION"))) {
                 throw new IllegalStateException("PostgreSQL's initdb failed: " + said);
             }
+            Files.writeString(data.resolve("pg_hba.conf"), """
+                    host all asked_for_password 127.0.0.1/32 scram-sha-256
+                    host all all 127.0.0.1/32 trust
+                    """);
             PostgresServer server = new PostgresServer(folder, binaries, freePort());
             server.start();
             return server;
@@ -106,7 +111,7 @@ public final class PostgresServer implements AutoCloseable {
 
     private boolean answers(long giveUp) {
         while (postmaster.isAlive() && System.nanoTime() < giveUp) {
-            try (Connection connection = connect("postgres")) {
+            try (Connection connection = DriverManager.getConnection(address("postgres"))) {
                 return connection.isValid(10);
             } catch (SQLException notYet) {
                 LockSupport.parkNanos(20_000_000);
@@ -142,14 +147,14 @@ public final class PostgresServer implements AutoCloseable {
     /** A new, empty schema, which is faster than a database; its JDBC address. */
     public String newSchema() {
         String name = "schema" + databases.incrementAndGet();
-        run("postgres", "CREATE SCHEMA " + name);
+        administer("CREATE SCHEMA " + name);
         return address("postgres") + "&currentSchema=" + name;
     }
 
     /** A new, empty database; its JDBC address. */
     public String newDatabase() {
         String name = "test" + databases.incrementAndGet();
-        run("postgres", "CREATE DATABASE " + name);
+        administer("CREATE DATABASE " + name);
         return address(name);
     }
 
@@ -158,20 +163,45 @@ public final class PostgresServer implements AutoCloseable {
         return "jdbc:postgresql://127.0.0.1:" + port + "/" + database + "?user=" + USER;
     }
 
-    /** Does something in a database as its owner, with no Wisp in between. */
-    public void run(String database, String... statements) {
-        try (Connection connection = connect(database);
-                Statement sql = connection.createStatement()) {
-            for (String each : statements) {
-                sql.execute(each);
-            }
+    /** Changes a setting of the whole server and waits until it holds. */
+    public void set(String name, String value) throws SQLException {
+        run(address("postgres"), "ALTER SYSTEM SET " + name + " = " + value);
+        run(address("postgres"), "SELECT pg_reload_conf()");
+        while (!shown(name).equals(value)) {
+            LockSupport.parkNanos(10_000_000);
+        }
+    }
+
+    private String shown(String name) throws SQLException {
+        try (Connection connection = DriverManager.getConnection(address("postgres"));
+                Statement sql = connection.createStatement();
+                ResultSet result = sql.executeQuery("SHOW " + name)) {
+            result.next();
+            return result.getString(1);
+        }
+    }
+
+    /** The port that it listens on. */
+    public int port() {
+        return port;
+    }
+
+    private void administer(String statement) {
+        try {
+            run(address("postgres"), statement);
         } catch (SQLException refused) {
             throw new IllegalStateException(refused);
         }
     }
 
-    private Connection connect(String database) throws SQLException {
-        return DriverManager.getConnection(address(database));
+    /** Does something in a database as its owner, with no Wisp in between. */
+    public static void run(String address, String... statements) throws SQLException {
+        try (Connection connection = DriverManager.getConnection(address);
+                Statement sql = connection.createStatement()) {
+            for (String each : statements) {
+                sql.execute(each);
+            }
+        }
     }
 
     @Override
