@@ -70,7 +70,7 @@ public final class Definitions {
         Map<String, Target> ownTargets = OwnTargets.read(targetFiles, indicators, faults);
         Map<String, String> practiceFiles = new LinkedHashMap<>();
         pick(DefinitionFiles.shipped(""), PracticeReader.FILE, practiceFiles);
-        pick(DefinitionFiles.own(dataFolder, ""), PracticeReader.FILE, practiceFiles);
+        pick(DefinitionFiles.own(analytics, ""), PracticeReader.FILE, practiceFiles);
         Practice practice = PracticeReader.read(practiceFiles, faults);
         if (!faults.isEmpty()) {
             throw new WrongDefinitions(faults);

@@ -30,7 +30,8 @@ final class PostgresConnections implements AutoCloseable {
 
     /** A writer waits 10 s for another process, or as long as the address or the server says. */
     private static final String TAKE_LOCK = "SELECT set_config('lock_timeout',"
-            + " coalesce(nullif(current_setting('lock_timeout'), '0'), '10s'), true), set_config('synchronous_commit', 'on', true), current_setting('fsync'),"
+            + " coalesce(nullif(current_setting('lock_timeout'), '0'), '10s'), true),"
+            + " set_config('synchronous_commit', 'on', true), current_setting('fsync'),"
             + " pg_advisory_xact_lock" + LOCK;
 
     private final PostgresAddress place;

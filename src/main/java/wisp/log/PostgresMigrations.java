@@ -26,8 +26,7 @@ final class PostgresMigrations {
                     "Texts in " + place + " are not kept in UTF-8. Make the database with encoding UTF8.", null);
         }
         int version = version(connection);
-        if (version == 0
-                && there(connection, "event")) {
+        if (version == 0 && there(connection, "event")) {
             throw new LogFailure(
                     "There is a table event of another program in " + place + ". Choose another database.", null);
         }

@@ -45,17 +45,21 @@ class PostgresCommandsTest {
         Spoken.by("export", "--data", data, "--format", "jsonl", "--out", out).exits(0);
         Spoken.by("import", "--data", database, out).exits(0);
         assertEquals(head(data), head(database));
-        String figures =
-                Spoken.by("figures", "--data", data, "--format", "json").exits(0).out();
+        String figures = Spoken.by("figures", "--data", data, "--format", "json")
+                .exits(0)
+                .out();
         assertTrue(figures.contains("\"preweaning-mortality\""), figures);
         assertEquals(
                 figures,
-                Spoken.by("figures", "--data", database, "--format", "json").exits(0).out());
+                Spoken.by("figures", "--data", database, "--format", "json")
+                        .exits(0)
+                        .out());
         assertEquals(
                 Spoken.by("answer", "navels", "--data", data).exits(0).out(),
                 Spoken.by("answer", "navels", "--data", database).exits(0).out());
         Path back = folder.resolve("back.jsonl");
-        Spoken.by("export", "--data", database, "--format", "jsonl", "--out", back).exits(0);
+        Spoken.by("export", "--data", database, "--format", "jsonl", "--out", back)
+                .exits(0);
         Path other = folder.resolve("other");
         Spoken.by("import", "--data", other, back).exits(0);
         assertEquals(head(database), head(other));

@@ -37,8 +37,8 @@ class PostgresFaultsTest {
     }
 
     private static String refused(String address) {
-        LogFailure refused = assertThrows(LogFailure.class, () -> Logs.open(address, Notes.CLOCK)
-                .close());
+        LogFailure refused = assertThrows(
+                LogFailure.class, () -> Logs.open(address, Notes.CLOCK).close());
         for (Throwable cause = refused; cause != null; cause = cause.getCause()) {
             assertFalse(String.valueOf(cause.getMessage()).contains(SECRET), cause::toString);
         }
@@ -65,8 +65,7 @@ class PostgresFaultsTest {
             assertEquals(away + "Nothing of this batch was kept." + mend, write.getMessage());
             assertEquals(away + "It was left as it is." + mend, refused(address));
             server.start();
-            assertEquals(
-                    5, log.append(Notes.notes("lost", 2), true).last());
+            assertEquals(5, log.append(Notes.notes("lost", 2), true).last());
             assertEquals("", log.verify().problem());
         }
     }
@@ -106,7 +105,8 @@ class PostgresFaultsTest {
         System.setErr(new PrintStream(said, true, StandardCharsets.UTF_8));
         try {
             assertEquals(
-                    "The user or the password for the PostgreSQL database postgres at " + at() + " is refused. It was left"
+                    "The user or the password for the PostgreSQL database postgres at " + at()
+                            + " is refused. It was left"
                             + " as it is. Check both; a password may also stand in the file .pgpass.",
                     refused("jdbc:postgresql://" + at() + "/postgres?user=asked_for_password&password=" + SECRET));
             assertEquals(
@@ -166,10 +166,8 @@ class PostgresFaultsTest {
                 EventLog log = Logs.open(address + "&options=-c%20lock_timeout=300", Notes.CLOCK)) {
             CountDownLatch holding = new CountDownLatch(1);
             CountDownLatch tried = new CountDownLatch(1);
-            Thread slow = new Thread(() -> holder.appendAll(
-                    Notes.notes("slow", 2).iterator(),
-                    outcome -> {},
-                    () -> {
+            Thread slow =
+                    new Thread(() -> holder.appendAll(Notes.notes("slow", 2).iterator(), outcome -> {}, () -> {
                         holding.countDown();
                         return await(tried);
                     }));

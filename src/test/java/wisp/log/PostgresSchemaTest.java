@@ -36,7 +36,8 @@ class PostgresSchemaTest {
     }
 
     private String refused() {
-        return assertThrows(LogFailure.class, () -> Logs.open(address, Notes.CLOCK).close())
+        return assertThrows(
+                        LogFailure.class, () -> Logs.open(address, Notes.CLOCK).close())
                 .getMessage();
     }
 
@@ -82,8 +83,8 @@ class PostgresSchemaTest {
         PostgresServer.run(
                 address, "CREATE DATABASE latin TEMPLATE template0 ENCODING 'LATIN1' LC_COLLATE 'C' LC_CTYPE 'C'");
         LogFailure refused = assertThrows(
-                LogFailure.class, () -> Logs.open(server.address("latin"), Notes.CLOCK)
-                        .close());
+                LogFailure.class,
+                () -> Logs.open(server.address("latin"), Notes.CLOCK).close());
         assertEquals(
                 "Texts in the PostgreSQL database latin at 127.0.0.1:" + server.port()
                         + " are not kept in UTF-8. Make the database with encoding UTF8.",
@@ -102,8 +103,7 @@ class PostgresSchemaTest {
                 .toList();
         List<Long> lasts = new ArrayList<>();
         many.forEach(one -> lasts.add(one.join()));
-        assertEquals(
-                List.of(2L, 4L, 6L, 8L, 10L), lasts.stream().sorted().toList());
+        assertEquals(List.of(2L, 4L, 6L, 8L, 10L), lasts.stream().sorted().toList());
         assertTrue(Logs.exists(address));
     }
 
@@ -126,9 +126,12 @@ class PostgresSchemaTest {
             assertThrows(SQLException.class, () -> PostgresServer.run(milker, forbidden));
         }
         String other = server.newSchema();
-        PostgresServer.run(other, "GRANT USAGE ON SCHEMA " + other.replaceAll(".*currentSchema=", "") + " TO milker_" + schema);
-        String refused = assertThrows(LogFailure.class, () -> Logs.open(other.replace("user=wisp", "user=milker_" + schema), Notes.CLOCK)
-                        .close())
+        PostgresServer.run(
+                other, "GRANT USAGE ON SCHEMA " + other.replaceAll(".*currentSchema=", "") + " TO milker_" + schema);
+        String refused = assertThrows(
+                        LogFailure.class,
+                        () -> Logs.open(other.replace("user=wisp", "user=milker_" + schema), Notes.CLOCK)
+                                .close())
                 .getMessage();
         assertTrue(refused.contains("Let its owner start Wisp once"), refused);
     }

@@ -153,9 +153,7 @@ class PostgresTamperingTest {
     @Test
     void aTailCutOffShowsAgainstTheNotedHead() throws SQLException {
         PostgresServer.run(
-                address,
-                "DROP TRIGGER event_is_never_removed ON event",
-                "DELETE FROM event WHERE sequence > 5");
+                address, "DROP TRIGGER event_is_never_removed ON event", "DELETE FROM event WHERE sequence > 5");
         Verification found = log.verify();
         assertTrue(found.whole(), "the chain alone cannot know of what followed");
         assertEquals(5, found.events());
