@@ -40,7 +40,7 @@ final class LiveFeed {
         return clients.size();
     }
 
-    /** Lets every client's own thread close it: a stream that another thread closes while it is written to stays open. */
+    /** Lets every client's own thread close it: a stream that another closes while it is written to stays open. */
     void stop() {
         stopped = true;
         listening.close();

@@ -9,14 +9,19 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import wisp.event.Event;
 import wisp.event.Noted;
 import wisp.log.Appended.Outcome;
+import wisp.testing.OwnPostgres;
+import wisp.testing.PostgresServer;
 
 /** Random commands go to a log and to a plain model of it, a list; a seed that fails can be run again by itself. */
+@ExtendWith(OwnPostgres.class)
 class EventLogModelTest {
     private static final List<String> OTHER_TIMES = List.of("2026-02-01T00:00:00Z", "2026-02-01T00:00:00+00:00");
 
@@ -81,16 +86,27 @@ class EventLogModelTest {
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void theSqliteLogDoesWhatTheModelDoes(long seed) {
+        doesWhatTheModelDoes(seed, () -> SqliteLog.open(folder, Notes.CLOCK));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {11, 12, 13, 14})
+    void thePostgresLogDoesWhatTheModelDoes(long seed, PostgresServer server) {
+        String address = server.newSchema();
+        doesWhatTheModelDoes(seed, () -> Logs.open(address, Notes.CLOCK));
+    }
+
+    private static void doesWhatTheModelDoes(long seed, Supplier<EventLog> opened) {
         System.out.println("seed of the random commands: " + seed);
         Random random = new Random(seed);
         List<Said> model = new ArrayList<>();
-        SqliteLog log = SqliteLog.open(folder, Notes.CLOCK);
+        EventLog log = opened.get();
         MemoryLog memory = new MemoryLog(Notes.CLOCK);
         try {
             for (int step = 0; step < 120; step++) {
                 if (random.nextInt(15) == 0) {
                     log.close();
-                    log = SqliteLog.open(folder, Notes.CLOCK);
+                    log = opened.get();
                 }
                 List<Said> batch = new ArrayList<>();
                 for (int i = random.nextInt(6); i >= 0; i--) {
