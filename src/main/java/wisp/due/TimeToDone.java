@@ -7,8 +7,8 @@ import wisp.statistics.AalenJohansen;
 import wisp.statistics.IncidenceCurve;
 
 /**
- * How the share done grows with time: the Aalen–Johansen cumulative incidence of the thing being done, death
- * competing, leaving and the cut censoring. With nobody dead, gone or pending before the limit it is at the limit the plain share.
+ * How the share done grows with time: the Aalen–Johansen cumulative incidence of the thing being done, death competing,
+ * leaving and the cut censoring. It is the plain share at the limit when nobody died, left or is pending before it.
  */
 final class TimeToDone {
     private TimeToDone() {}

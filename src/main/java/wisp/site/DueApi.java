@@ -31,10 +31,10 @@ final class DueApi {
         ctx.json(DueJson.of(list));
     }
 
-    /** {@code GET /api/v1/proof/{id}}: a figure inside a limit, or a step that is due, by its id. */
+    /** {@code GET /api/v1/proof/{limit}}: a figure inside a limit, or a step that is due, by its id. */
     void proof(Context ctx) {
         Asked asked = Asked.of(ctx, records, Set.of());
-        String id = ctx.pathParam("id");
+        String id = ctx.pathParam("limit");
         Proof proof = Proof.of(due, records.definitions(), asked.cohort(), asked.selection(), id)
                 .orElseThrow(() -> Problem.notFound("There is no limit " + id + " to prove; those that there are: "
                         + String.join(", ", Proof.ids(due, records.definitions(), asked.cohort())) + "."));

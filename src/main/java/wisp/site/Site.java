@@ -137,7 +137,7 @@ public final class Site implements AutoCloseable {
         config.routes.get("/api/v1/pens", new PensApi(records)::list);
         DueApi due = new DueApi(records);
         config.routes.get("/api/v1/due", due::list);
-        config.routes.get("/api/v1/proof/{id}", due::proof);
+        config.routes.get("/api/v1/proof/{limit}", due::proof);
         config.routes.get("/api/v1/questions/{name}", new QuestionsApi(records)::answer);
         config.routes.get("/api/v1/log/heads", new HeadsApi(records)::list);
         config.routes.get("/api/v1/health", health::ready);

@@ -79,6 +79,17 @@ class OpenApiTest {
     }
 
     @Test
+    void whatIsDueAndItsProofAreAsDescribed() {
+        for (RunningSite site : List.of(demo, empty)) {
+            holds("DueList", site, "/api/v1/due");
+            holds("DueList", site, "/api/v1/due?on=2026-02-20&as-of=2026-02-20");
+            holds("Proof", site, "/api/v1/proof/tagged-inside-limit");
+            holds("Proof", site, "/api/v1/proof/castrated-inside-limit?season=all");
+        }
+        holds("Proof", demo, "/api/v1/proof/first-tag");
+    }
+
+    @Test
     void everyLineOfTheEventsIsAsDescribed() {
         Schema schema = schema("StoredEvent");
         List<String> lines =

@@ -53,6 +53,7 @@ class SiteTest {
                 new TreeSet<>(List.of(
                         "/api/v1/calves",
                         "/api/v1/calves/{key}",
+                        "/api/v1/due",
                         "/api/v1/events",
                         "/api/v1/events/live",
                         "/api/v1/figures",
@@ -60,11 +61,13 @@ class SiteTest {
                         "/api/v1/health",
                         "/api/v1/log/heads",
                         "/api/v1/pens",
+                        "/api/v1/proof/{limit}",
                         "/api/v1/questions/{name}")),
                 paths);
         for (String path : paths) {
             String there = path.replace("{key}", "2025-26-0001")
                     .replace("{id}", "stillbirth")
+                    .replace("{limit}", "tagged-inside-limit")
                     .replace("{name}", "pens");
             int expected = path.endsWith("/live") ? 406 : 200;
             assertEquals(expected, demo.get(there).statusCode(), there);
