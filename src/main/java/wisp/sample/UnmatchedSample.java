@@ -15,9 +15,10 @@ import wisp.history.Mark;
  * @param number as it was written
  * @param event what was said
  * @param likely the animals that may have been meant, best first
- * @param several true where the number itself means several animals, which are {@code likely} then
+ * @param having how many animals have had the number: several, or one that was given it since the row came; where
+ *     several have, {@code likely} is all of them
  */
-public record UnmatchedSample(String number, LifeEvent event, List<Life> likely, boolean several) {
+public record UnmatchedSample(String number, LifeEvent event, List<Life> likely, int having) {
 
     /** Those of a herd, the oldest first. */
     public static List<UnmatchedSample> of(Cohort cohort, TagIndex index) {
@@ -35,9 +36,8 @@ public record UnmatchedSample(String number, LifeEvent event, List<Life> likely,
 
     private static UnmatchedSample of(String number, LifeEvent event, TagIndex index) {
         List<Life> same = index.find(number, event.time());
-        return same.size() > 1
-                ? new UnmatchedSample(number, event, same, true)
-                : new UnmatchedSample(number, event, index.likely(number, event.time()), false);
+        List<Life> likely = same.size() > 1 ? same : index.likely(number, event.time());
+        return new UnmatchedSample(number, event, likely, same.size());
     }
 
     private static boolean ofSample(LifeEvent event) {

@@ -24,6 +24,7 @@ import wisp.records.Records;
  * @param name what it is called
  * @param summary who it is and how it went, in words
  * @param pictures its life on one line of time, and its first day, as SVG; empty without a recorded birth
+ * @param earTags every tag that it ever had
  * @param samples its tissue samples
  * @param medicines what it was given, and the end of each withdrawal
  * @param lines its events that count
@@ -39,6 +40,7 @@ public record CalfPage(
         CalfName name,
         String summary,
         List<String> pictures,
+        List<EarTagRow> earTags,
         List<SampleRow> samples,
         CalfMedicines medicines,
         List<Line> lines,
@@ -100,6 +102,7 @@ public record CalfPage(
                 CalfName.of(life),
                 summary(life, zone),
                 born ? pictures(life, records.definitions(), asked.cohort().cut()) : List.of(),
+                EarTagRow.of(life),
                 SampleRow.of(life, SamplesPage.moment(asked, records), frame.links()),
                 CalfMedicines.of(
                         life,

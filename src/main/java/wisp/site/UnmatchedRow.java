@@ -26,13 +26,21 @@ public record UnmatchedRow(
         String mendHref,
         String form) {
 
+    private static String why(int having) {
+        return switch (having) {
+            case 0 -> "No animal has this number.";
+            case 1 -> "A calf is known by this number now, and was not when the row came.";
+            default -> "Several animals have had this number.";
+        };
+    }
+
     static UnmatchedRow of(UnmatchedSample one, ZoneId zone, Links mending) {
         String details = EventWords.details(one.event());
         return new UnmatchedRow(
                 one.number(),
                 EventWords.of(one.event()) + (details.isEmpty() ? "" : ": " + details),
                 Shown.moment(one.event().time(), one.event().timeKnown(), zone),
-                one.several() ? "Several animals have had this number." : "No animal has this number.",
+                why(one.having()),
                 one.likely().stream().map(CalfName::of).toList(),
                 one.event().source(),
                 one.event().id(),

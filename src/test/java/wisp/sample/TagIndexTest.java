@@ -1,7 +1,6 @@
 package wisp.sample;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -74,7 +73,7 @@ class TagIndexTest {
         calf("B", "2026-03-02 07:30", "UK 123450 600001");
         assertEquals(List.of("A", "B"), find("UK 123450 600001"));
         List<UnmatchedSample> unmatched = withStray("uk 123450 600001");
-        assertTrue(unmatched.get(0).several());
+        assertEquals(2, unmatched.get(0).having());
         assertEquals(List.of("A", "B"), keys(unmatched.get(0).likely()));
     }
 
@@ -104,6 +103,18 @@ class TagIndexTest {
         assertEquals("UK 123450 600007", unmatched.get(0).number());
         assertEquals(List.of("A"), keys(unmatched.get(0).likely()));
         assertEquals(List.of(), find("UK 123450 600007"), "a second row of that number is unmatched too");
+    }
+
+    @Test
+    void aTagThatIsFittedAfterwardsIsTheLikeliest() {
+        calf("A", "2026-03-01 07:30", "UK 123450 600001");
+        events.add("birth", "B", "2026-03-01 07:30", "alive: true");
+        assertEquals(0, withStray("UK 123450 600002").get(0).having());
+        events.add("tag-fitted", "B", "2026-03-30 12:00", "number: uk123450600002");
+        Cohort now = cohort();
+        UnmatchedSample stray = UnmatchedSample.of(now, new TagIndex(now)).get(0);
+        assertEquals(1, stray.having());
+        assertEquals("B", stray.likely().get(0).key());
     }
 
     private List<UnmatchedSample> withStray(String number) {

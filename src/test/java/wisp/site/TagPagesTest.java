@@ -102,7 +102,10 @@ class TagPagesTest {
         site.event("noted", "A", "2026-03-09T09:00:00Z", "{\"text\":\"torn out\",\"tag_lost\":\"left\"}");
         assertTrue(words("/records").contains("lost tag not replaced"));
         assertTrue(words("/calves/A").contains("left tag lost"), words("/calves/A"));
+        assertTrue(words("/calves/A").contains("left 2 Mar 2026 found lost 9 Mar 2026"), words("/calves/A"));
         tag("A", "20", "UK 123450 600001", "left");
+        assertTrue(words("/calves/A").contains("left 2 Mar 2026 replaced 20 Mar 2026"), words("/calves/A"));
+        assertTrue(words("/calves/A").contains("left 20 Mar 2026 in place"));
         assertFalse(words("/records").contains("lost tag not replaced"));
     }
 
