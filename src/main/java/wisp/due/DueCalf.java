@@ -80,7 +80,7 @@ public record DueCalf(Life life, int row, Instant at, Optional<Law> law, Practic
     }
 
     /** The window that good practice asks. */
-    DueSpan window(PracticeStep step) {
+    public DueSpan window(PracticeStep step) {
         if (step.by() == null) {
             DueSpan days = days(step.fromDay(), step.byDay());
             return step.untilDay() == null ? days : days.until(life.endOfDay(step.untilDay()));
@@ -95,7 +95,7 @@ public record DueCalf(Life life, int row, Instant at, Optional<Law> law, Practic
     }
 
     /** A step that nothing has been done about, as its window says. */
-    DueItem item(String step, String title, EventType event, DueSpan span, DueRule rule) {
+    public DueItem item(String step, String title, EventType event, DueSpan span, DueRule rule) {
         DueState state = span.stateAt(at);
         boolean stale = state == DueState.IMPOSSIBLE_NOW
                 && rule.basis().kind() == Basis.Kind.GOOD_PRACTICE

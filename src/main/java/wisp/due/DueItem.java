@@ -50,7 +50,7 @@ public record DueItem(
     }
 
     /** The same in another state. */
-    DueItem state(DueState other, String because) {
+    public DueItem state(DueState other, String because) {
         return new DueItem(
                 life,
                 row,
@@ -71,7 +71,7 @@ public record DueItem(
     }
 
     /** The same, done by an event. */
-    DueItem doneBy(LifeEvent by) {
+    public DueItem doneBy(LifeEvent by) {
         return new DueItem(
                 life,
                 row,
@@ -92,13 +92,13 @@ public record DueItem(
     }
 
     /** The same with the lawful ways that are left. */
-    DueItem ways(List<String> left) {
+    public DueItem ways(List<String> left) {
         return new DueItem(
                 life, row, pen, tag, step, title, event, state, span, rule, why, left, cautions, done, goesOn, listed);
     }
 
     /** The same with one more caution; an empty one changes nothing. */
-    DueItem caution(String more) {
+    public DueItem caution(String more) {
         if (more.isEmpty()) {
             return this;
         }
@@ -124,13 +124,13 @@ public record DueItem(
     }
 
     /** The same, which does not end with the calf's death. */
-    DueItem goingOn(boolean on) {
+    public DueItem goingOn(boolean on) {
         return new DueItem(
                 life, row, pen, tag, step, title, event, state, span, rule, why, ways, cautions, done, on, listed);
     }
 
     /** The same, shown in lists or not. */
-    DueItem listed(boolean in) {
+    public DueItem listed(boolean in) {
         return new DueItem(
                 life, row, pen, tag, step, title, event, state, span, rule, why, ways, cautions, done, goesOn, in);
     }

@@ -12,11 +12,13 @@ import wisp.indicator.PracticeStep;
  * @param basis what it stands on
  */
 public record DueRule(String place, String limit, Basis basis) {
-    static DueRule of(Law law, String limit, Basis basis) {
+    /** A limit of law. */
+    public static DueRule of(Law law, String limit, Basis basis) {
         return new DueRule(law.title(), limit, basis);
     }
 
-    static DueRule of(PracticeStep step) {
+    /** What good practice asks. */
+    public static DueRule of(PracticeStep step) {
         String limit = step.by() == null
                 ? "by the end of day " + step.byDay() + " of life"
                 : (step.best() == null ? "" : "best by " + step.best().text() + ", ") + "by "
@@ -25,7 +27,7 @@ public record DueRule(String place, String limit, Basis basis) {
     }
 
     /** A step that no file sets a limit for. */
-    static DueRule none(String place, String why) {
+    public static DueRule none(String place, String why) {
         return new DueRule(
                 place,
                 "no limit is on record",

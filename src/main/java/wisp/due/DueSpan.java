@@ -25,17 +25,17 @@ public record DueSpan(
     public static final Duration OPENS_SOON = Duration.ofHours(24);
 
     /** A window that ends with a moment which is outside it, such as the end of a day. */
-    static DueSpan before(Instant opens, Instant closes) {
+    public static DueSpan before(Instant opens, Instant closes) {
         return new DueSpan(opens, closes, null, null, false, false);
     }
 
     /** A window without an end. */
-    static DueSpan from(Instant opens) {
+    public static DueSpan from(Instant opens) {
         return new DueSpan(opens, null, null, null, false, false);
     }
 
     /** The same, impossible from a moment on. */
-    DueSpan until(Instant moment) {
+    public DueSpan until(Instant moment) {
         return new DueSpan(opens, closes, closesLatest, moment, endInside, byHours);
     }
 
@@ -56,7 +56,7 @@ public record DueSpan(
     }
 
     /** How a step that was not done stands at a moment. */
-    DueState stateAt(Instant at) {
+    public DueState stateAt(Instant at) {
         if (at.isBefore(opens)) {
             return within(at, opens, OPENS_SOON) ? DueState.SOON : DueState.LATER;
         }

@@ -126,6 +126,25 @@ class DueRandomTest {
     }
 
     @Test
+    void aStepOfSomebodyElseStandsBesideTheOthers() {
+        Step step = calf -> List.of(calf.item(
+                "weigh",
+                "Weigh",
+                EventType.WEIGHED,
+                calf.days(0, 60),
+                new DueRule(
+                        "",
+                        "by day 60",
+                        calf.practice().steps().values().iterator().next().basis())));
+        everyLife((life, row, at, seed) -> {
+            List<DueItem> more = DUE.with(step).of(life, row, at);
+            List<DueItem> known = DUE.of(life, row, at);
+            assertEquals(known, more.subList(0, known.size()), seed);
+            assertEquals(known.isEmpty() ? 0 : known.size() + 1, more.size(), seed);
+        });
+    }
+
+    @Test
     void aListEndsWithWhatIsNoMorePossibleAndBeginsWithWhatClosesFirst() {
         for (long seed = 1; seed <= LOGS; seed++) {
             Herd herd = Herd.following();
