@@ -50,6 +50,8 @@ public final class AppendThroughput {
                         database,
                         file / database);
             }
+        } finally {
+            PostgresServer.remove(folder);
         }
     }
 

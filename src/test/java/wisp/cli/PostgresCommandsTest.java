@@ -23,7 +23,10 @@ class PostgresCommandsTest {
 
     private final String database;
 
+    private final PostgresServer server;
+
     PostgresCommandsTest(PostgresServer server) {
+        this.server = server;
         this.database = server.newSchema();
     }
 
@@ -65,6 +68,22 @@ class PostgresCommandsTest {
         assertEquals(head(database), head(other));
         Spoken again = Spoken.by("import", "--data", database, back).exits(0);
         assertEquals(head(other), head(database), again.out());
+    }
+
+    @Test
+    void aBackupOfOneStoreIsRestoredIntoTheOther() {
+        Spoken.by("import", "--data", database, season()).exits(0);
+        Path file = folder.resolve("season.wisp");
+        Spoken.by("backup", "--data", database, file).exits(0);
+        Path data = folder.resolve("restored");
+        Spoken.by("restore", "--data", data, file).exits(0);
+        assertEquals(head(database), head(data));
+        String other = server.newSchema();
+        Spoken back = Spoken.by("restore", "--data", other, file).exits(0);
+        assertFalse(back.out().contains("user="), back.out());
+        assertEquals(head(database), head(other));
+        Spoken.by("restore", "--data", other, file).exits(1);
+        assertEquals(head(database), head(other));
     }
 
     @ParameterizedTest

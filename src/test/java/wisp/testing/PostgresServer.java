@@ -58,6 +58,7 @@ public final class PostgresServer implements AutoCloseable {
                     host all all 127.0.0.1/32 trust
                     """);
             PostgresServer server = new PostgresServer(folder, binaries, freePort());
+            Runtime.getRuntime().addShutdownHook(new Thread(server::endWithTheTests));
             server.start();
             return server;
         } catch (IOException failed) {
@@ -132,6 +133,13 @@ public final class PostgresServer implements AutoCloseable {
         // SIGINT asks for PostgreSQL's fast shutdown, SIGTERM would wait for the clients.
         PostgresBinaries.run(List.of("kill", "-INT", Long.toString(postmaster.pid())));
         ended();
+    }
+
+    /** A run that is broken off does not close it, and must not leave it behind. */
+    private void endWithTheTests() {
+        if (postmaster != null) {
+            postmaster.toHandle().destroyForcibly();
+        }
     }
 
     private void ended() {
@@ -209,6 +217,11 @@ public final class PostgresServer implements AutoCloseable {
         if (postmaster.isAlive()) {
             stop();
         }
+        remove(folder);
+    }
+
+    /** Removes a folder with everything in it. */
+    public static void remove(Path folder) {
         try (Stream<Path> files = Files.walk(folder)) {
             for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
                 Files.delete(file);
