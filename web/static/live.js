@@ -41,7 +41,7 @@ addEventListener("beforeprint", () => document.querySelectorAll("details.fold").
 
   const look = async () => {
     waiting = 0;
-    const answer = await fetch(location.href).catch(() => null);
+    const answer = await fetch(location.href, { cache: "reload" }).catch(() => null);
     if (!answer || !answer.ok) return;
     const page = new DOMParser().parseFromString(await answer.text(), "text/html");
     const fresh = page.getElementById("main");

@@ -14,6 +14,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import wisp.cohort.Cohort;
+import wisp.indicator.Definitions;
 import wisp.indicator.Estimate;
 import wisp.indicator.EstimateJson;
 import wisp.indicator.Indicator;
@@ -54,9 +55,9 @@ final class FiguresCommand implements Callable<Integer> {
                     .toList();
             PrintWriter out = spec.commandLine().getOut();
             if (format == Format.json) {
-                out.println(json(estimates, cohort, selection));
+                out.println(json(estimates, cohort, selection, records.definitions()));
             } else {
-                FiguresTable.print(estimates, selection.seasonIn(cohort), cohort, out);
+                FiguresTable.print(estimates, selection.seasonIn(cohort), cohort, records.definitions(), out);
             }
             out.flush();
             return 0;
@@ -77,14 +78,14 @@ final class FiguresCommand implements Callable<Integer> {
                 .toList();
     }
 
-    private static String json(List<Estimate> estimates, Cohort cohort, Selection selection)
+    private static String json(List<Estimate> estimates, Cohort cohort, Selection selection, Definitions definitions)
             throws JsonProcessingException {
         JsonMapper mapper = new JsonMapper();
         ObjectNode json = mapper.createObjectNode();
         json.put("season", selection.seasonIn(cohort));
         json.put("as_of", cohort.cut().toString());
         ArrayNode figures = json.putArray("figures");
-        estimates.forEach(estimate -> figures.add(EstimateJson.of(estimate, selection)));
+        estimates.forEach(estimate -> figures.add(EstimateJson.of(estimate, selection, definitions)));
         return mapper.writerWithDefaultPrettyPrinter().writeValueAsString(json);
     }
 }

@@ -3,8 +3,10 @@ package wisp.cli;
 import java.io.PrintWriter;
 import java.util.Locale;
 import wisp.cohort.Cohort;
+import wisp.indicator.Definitions;
 import wisp.indicator.Estimate;
 import wisp.indicator.Measure;
+import wisp.indicator.Target;
 
 /** Prints figures as a table for people. */
 final class FiguresTable {
@@ -12,12 +14,19 @@ final class FiguresTable {
 
     private FiguresTable() {}
 
-    static void print(Iterable<Estimate> estimates, String season, Cohort cohort, PrintWriter out) {
+    static void print(
+            Iterable<Estimate> estimates, String season, Cohort cohort, Definitions definitions, PrintWriter out) {
         out.println("Season " + season + ", followed to "
                 + cohort.cut().atZone(cohort.farm().latest().zone()));
         out.printf(ROW, "figure", "value", "95 % interval", "counts", "pending", "left out");
         for (Estimate estimate : estimates) {
             row(estimate, estimate.indicator().title(), out);
+            target("target", estimate.indicator().target(), estimate, out);
+            target(
+                    "own target",
+                    definitions.ownTarget(estimate.indicator().id()).orElse(null),
+                    estimate,
+                    out);
             for (Estimate stratum : estimate.strata()) {
                 row(stratum, "  " + stratum.name(), out);
             }
@@ -40,6 +49,21 @@ final class FiguresTable {
             String interval = number(estimate.interval().low() * scale) + " to "
                     + number(estimate.interval().high() * scale);
             out.printf(ROW, name, value, interval, counts, estimate.pending(), left);
+        }
+    }
+
+    private static void target(String whose, Target target, Estimate estimate, PrintWriter out) {
+        if (target != null) {
+            double scale = estimate.indicator().measure() == Measure.RATE ? 1 : 100;
+            String standing = estimate.interval() == null
+                    ? ""
+                    : switch (estimate.standing(target)) {
+                        case MET -> ": met";
+                        case MISSED -> ": missed";
+                        case UNSURE -> ": too few to say";
+                    };
+            out.println("    " + whose + " " + (target.below() ? "below " : "at least ")
+                    + number(target.value() * scale) + standing);
         }
     }
 

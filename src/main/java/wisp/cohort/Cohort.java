@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
+import wisp.history.Annals;
 import wisp.history.FarmHistory;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
@@ -20,6 +21,7 @@ import wisp.history.Mark;
  * @param lives the folded lives
  * @param farm the farm through time
  * @param pens each pen's own events (bedding, cleaning, notes), in order
+ * @param annals by subject, what is recorded of pens and of the farm with its corrections
  * @param strayMarks marked events of subjects that are no animals
  * @param cut where follow-up ends: the day asked for, else the time of the newest event in the log
  * @param sequence the newest event that is taken into account
@@ -29,6 +31,7 @@ public record Cohort(
         List<Life> lives,
         FarmHistory farm,
         Map<String, List<LifeEvent>> pens,
+        Map<String, Annals> annals,
         List<Mark> strayMarks,
         Instant cut,
         long sequence) {

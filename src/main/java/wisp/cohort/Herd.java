@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import tech.tablesaw.api.Table;
 import wisp.event.Event;
 import wisp.event.EventType;
+import wisp.history.Annals;
 import wisp.history.FarmHistory;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
@@ -54,6 +55,16 @@ public final class Herd {
         return new Herd(time);
     }
 
+    /** This herd as it was known at a time, from the events that it holds. */
+    public synchronized Herd before(Instant time) {
+        List<StoredEvent> events = new ArrayList<>();
+        bySubject.values().forEach(events::addAll);
+        events.sort(Comparator.comparing(StoredEvent::sequence));
+        Herd then = asOf(time);
+        then.apply(events);
+        return then;
+    }
+
     /** Takes events in order of sequence. */
     public synchronized void apply(List<StoredEvent> events) {
         current = null;
@@ -81,9 +92,21 @@ public final class Herd {
     public synchronized Cohort cohort() {
         if (current == null) {
             Instant cut = asOf == null ? newest : asOf;
-            current = new Cohort(table.copy(), List.copyOf(lives), farm, pens(), strayMarks(), cut, sequence);
+            current = new Cohort(table.copy(), List.copyOf(lives), farm, pens(), annals(), strayMarks(), cut, sequence);
         }
         return current;
+    }
+
+    /** The marks of these subjects' events, by the event's sequence. */
+    public synchronized Map<Long, Mark> marks(Set<String> subjects) {
+        Map<Long, Mark> marks = new HashMap<>();
+        for (String subject : subjects) {
+            List<Mark> of = rows.containsKey(subject)
+                    ? lives.get(rows.get(subject)).marks()
+                    : PenFold.marks(bySubject.getOrDefault(subject, List.of()));
+            of.forEach(mark -> marks.put(mark.event().sequence(), mark));
+        }
+        return marks;
     }
 
     private boolean redescribed() {
@@ -93,9 +116,13 @@ public final class Herd {
     }
 
     private boolean known(Event event) {
-        return asOf == null
-                || !(event.recordedTime().toInstant().isAfter(asOf)
-                        || event.time().toInstant().isAfter(asOf));
+        return asOf == null || known(event, asOf);
+    }
+
+    /** Whether an event was known at a time: recorded by then, and said to have happened by then. */
+    public static boolean known(Event event, Instant asOf) {
+        return !(event.recordedTime().toInstant().isAfter(asOf)
+                || event.time().toInstant().isAfter(asOf));
     }
 
     private void take(StoredEvent stored) {
@@ -158,6 +185,16 @@ public final class Herd {
         return PenFold.fold(events).stream()
                 .filter(event -> event.type() == EventType.PEN_BEDDED || event.type() == EventType.PEN_CLEANED)
                 .toList();
+    }
+
+    private Map<String, Annals> annals() {
+        Map<String, Annals> annals = new TreeMap<>();
+        bySubject.forEach((subject, events) -> {
+            if (!rows.containsKey(subject)) {
+                annals.put(subject, Annals.of(events));
+            }
+        });
+        return Collections.unmodifiableMap(annals);
     }
 
     private List<Mark> strayMarks() {

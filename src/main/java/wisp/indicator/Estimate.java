@@ -46,11 +46,14 @@ public record Estimate(
      */
     public record Attrition(String reason, int before, int lost) {}
 
-    /** How it stands to its target, null without a target or an interval. */
+    /** How it stands to its published target, null without a target or an interval. */
     public Target.Standing standing() {
-        return indicator.target() == null || interval == null
-                ? null
-                : indicator.target().standing(interval.low(), interval.high());
+        return standing(indicator.target());
+    }
+
+    /** How it stands to a target, null without one or without an interval. */
+    public Target.Standing standing(Target target) {
+        return target == null || interval == null ? null : target.standing(interval.low(), interval.high());
     }
 
     Estimate with(List<Estimate> otherStrata, Comparison other) {

@@ -39,6 +39,15 @@ public final class EstimateJson {
         return json;
     }
 
+    /** One figure with the farm's own target beside the published one. */
+    public static ObjectNode of(Estimate estimate, Selection selection, Definitions definitions) {
+        ObjectNode json = of(estimate, selection);
+        json.set(
+                "own_target",
+                target(definitions.ownTarget(estimate.indicator().id()).orElse(null), estimate));
+        return json;
+    }
+
     /** The address of the list of calves behind a figure. */
     public static String calves(Estimate estimate, Map<String, String> parameters) {
         Map<String, String> all = new LinkedHashMap<>();
@@ -81,7 +90,7 @@ public final class EstimateJson {
                     .put("before", step.before())
                     .put("lost", step.lost());
         }
-        json.set("target", target(estimate));
+        json.set("target", target(indicator.target(), estimate));
         json.put("definition", IndicatorSentence.of(indicator));
         json.put("source", indicator.source());
         if (!indicator.remarks().isEmpty()) {
@@ -107,16 +116,16 @@ public final class EstimateJson {
         }
     }
 
-    private static ObjectNode target(Estimate estimate) {
-        Target target = estimate.indicator().target();
+    /** A target and how a figure stands to it, null where there is none. */
+    public static ObjectNode target(Target target, Estimate estimate) {
         if (target == null) {
             return null;
         }
         ObjectNode json = JSON.objectNode();
         json.put(target.below() ? "below" : "at_least", target.value());
         json.put("source", target.source());
-        if (estimate.standing() != null) {
-            json.put("standing", estimate.standing().name().toLowerCase(Locale.ROOT));
+        if (estimate.interval() != null) {
+            json.put("standing", estimate.standing(target).name().toLowerCase(Locale.ROOT));
         }
         return json;
     }

@@ -12,10 +12,13 @@ import wisp.cohort.Cohort;
  * Works figures out: one indicator over the calves that are asked for, whole, by stratum and beside the last season.
  */
 public final class Figures {
+    private final Definitions definitions;
     private final Verdicts verdicts;
+    private final RecentEstimates recent = new RecentEstimates();
 
     /** Figures by these definitions' limits. */
     public Figures(Definitions definitions) {
+        this.definitions = definitions;
         this.verdicts = new Verdicts(definitions);
     }
 
@@ -42,6 +45,14 @@ public final class Figures {
 
     /** One figure without strata and comparison. */
     public Estimate plain(Indicator indicator, Cohort cohort, Selection selection) {
+        // a part of a figure, such as one week of a rate, bears its id and is another
+        boolean defined = definitions.indicator(indicator.id()).orElse(null) == indicator;
+        return defined
+                ? recent.of(indicator, cohort, selection, () -> worked(indicator, cohort, selection))
+                : worked(indicator, cohort, selection);
+    }
+
+    private Estimate worked(Indicator indicator, Cohort cohort, Selection selection) {
         int[] rows = selection.rows(cohort, placeOfRecord(indicator));
         Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, rows, everybody(cohort, selection));
         List<Verdict> judged = verdicts.of(indicator, cohort, rows);

@@ -28,8 +28,13 @@ public final class PensQuestion {
 
     /** Answers by these definitions. */
     public PensQuestion(Definitions definitions) {
+        this(definitions, new Figures(definitions));
+    }
+
+    /** The question, answered by these definitions from figures that others share. */
+    public PensQuestion(Definitions definitions, Figures figures) {
         this.definitions = definitions;
-        this.figures = new Figures(definitions);
+        this.figures = figures;
     }
 
     /** The answer for the calves asked for; whatever the selection divides by, this divides by pen. */

@@ -6,9 +6,11 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import wisp.cohort.Cohort;
 import wisp.cohort.Herd;
@@ -16,7 +18,6 @@ import wisp.event.Event;
 import wisp.event.EventReader;
 import wisp.event.EventReader.Reading;
 import wisp.event.Fault;
-import wisp.history.Life;
 import wisp.history.Mark;
 import wisp.indicator.Definitions;
 import wisp.indicator.Figures;
@@ -116,9 +117,7 @@ public final class Records implements AutoCloseable {
         catchUp();
         Cohort known = past.get(asOf);
         if (known == null) {
-            Herd then = Herd.asOf(asOf);
-            feed(then, 0);
-            known = then.cohort();
+            known = herd.before(asOf).cohort();
             past.put(asOf, known);
             if (past.size() > PAST_DAYS_KEPT) {
                 past.remove(past.keySet().iterator().next());
@@ -181,16 +180,9 @@ public final class Records implements AutoCloseable {
         if (appended.stored().isEmpty()) {
             return List.of();
         }
-        Cohort cohort = cohort();
-        Map<Long, Mark> marks = new LinkedHashMap<>();
-        Map<String, Boolean> subjects = new LinkedHashMap<>();
-        appended.stored().forEach(stored -> subjects.put(stored.event().subject(), true));
-        for (Life life : cohort.lives()) {
-            if (subjects.containsKey(life.key())) {
-                life.marks().forEach(mark -> marks.put(mark.event().sequence(), mark));
-            }
-        }
-        cohort.strayMarks().forEach(mark -> marks.put(mark.event().sequence(), mark));
+        Set<String> subjects = new HashSet<>();
+        appended.stored().forEach(stored -> subjects.add(stored.event().subject()));
+        Map<Long, Mark> marks = marks(subjects);
         List<Intake.Marked> marked = new ArrayList<>();
         int next = 0;
         for (int i = 0; i < sound.size(); i++) {
@@ -205,17 +197,15 @@ public final class Records implements AutoCloseable {
         return marked;
     }
 
-    private void catchUp() {
-        long last = log.last();
-        if (last > followed) {
-            feed(herd, followed);
-            followed = last;
-            past.clear();
-        }
+    private synchronized Map<Long, Mark> marks(Set<String> subjects) {
+        catchUp();
+        return herd.marks(subjects);
     }
 
-    private void feed(Herd into, long after) {
-        inBatches(after, into::apply);
+    private void catchUp() {
+        if (log.last() > followed) {
+            inBatches(followed, this::follow);
+        }
     }
 
     private void inBatches(long after, Consumer<List<StoredEvent>> reader) {
@@ -227,7 +217,16 @@ public final class Records implements AutoCloseable {
                 batch.clear();
             }
         });
-        reader.accept(batch);
+        if (!batch.isEmpty()) {
+            reader.accept(batch);
+        }
+    }
+
+    /** A past day stays as it was unless something new is said to have been known by then. */
+    private void follow(List<StoredEvent> batch) {
+        herd.apply(batch);
+        followed = batch.get(batch.size() - 1).sequence();
+        past.keySet().removeIf(asOf -> batch.stream().anyMatch(stored -> Herd.known(stored.event(), asOf)));
     }
 
     @Override

@@ -29,17 +29,21 @@ record Asked(Selection selection, Cohort cohort, Map<String, String> parameters)
      * @throws Problem with every fault, a parameter that nobody knows among them
      */
     static Asked of(Context ctx, Records records, Set<String> others) {
+        return of(Address.of(ctx), records, others);
+    }
+
+    static Asked of(Address address, Records records, Set<String> others) {
         Map<String, String> parameters = new LinkedHashMap<>();
         List<Fault> faults = new ArrayList<>();
-        for (String name : ctx.queryParamMap().keySet()) {
+        for (String name : address.names()) {
             if (SelectionReader.NAMES.contains(name)) {
-                parameters.put(name, ctx.queryParam(name));
+                parameters.put(name, address.parameter(name));
             } else if (!others.contains(name)) {
                 Set<String> known = new TreeSet<>(SelectionReader.NAMES);
                 known.addAll(others);
                 faults.add(unknown(name, known));
             }
-            if (ctx.queryParams(name).size() > 1) {
+            if (address.all(name).size() > 1) {
                 faults.add(new Fault(name, "It is given more than once.", "Give it once."));
             }
         }

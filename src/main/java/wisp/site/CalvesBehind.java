@@ -53,15 +53,15 @@ record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts, List<M
     }
 
     static CalvesBehind of(Context ctx, Records records, Asked asked) {
-        return of(ctx, records, asked, ctx.queryParam("figure"));
+        return of(Address.of(ctx), records, asked, ctx.queryParam("figure"));
     }
 
-    static CalvesBehind of(Context ctx, Records records, Asked asked, String figure) {
-        Part part = part(ctx.queryParam("part"));
+    static CalvesBehind of(Address address, Records records, Asked asked, String figure) {
+        Part part = part(address.parameter("part"));
         Estimate whole = records.figures().of(FiguresApi.indicator(records, figure), asked.cohort(), asked.selection());
         Estimate estimate =
-                stratum(whole, ctx.queryParam("stratum"), asked.selection().by());
-        String reason = ctx.queryParam("reason");
+                stratum(whole, address.parameter("stratum"), asked.selection().by());
+        String reason = address.parameter("reason");
         List<Verdict> verdicts = estimate.verdicts().stream()
                 .filter(part::holds)
                 .filter(verdict -> reason == null || reason.isBlank() || reason.equals(verdict.reason()))
@@ -82,7 +82,7 @@ record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts, List<M
                             : "Write one of: "
                                     + String.join(", ", estimate.excluded().keySet()) + ".");
         }
-        boolean named = PARAMETERS.stream().anyMatch(name -> ctx.queryParam(name) != null);
+        boolean named = PARAMETERS.stream().anyMatch(name -> address.parameter(name) != null);
         return new CalvesBehind(estimate, part, verdicts, marked, named);
     }
 

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import wisp.event.EventReader;
 import wisp.event.EventReader.Reading;
 import wisp.event.Fault;
@@ -34,12 +35,12 @@ final class EventsApi {
             .build();
 
     private final Records records;
-    private final LiveFeed live;
+    private final BiConsumer<Context, Intake> posted;
     private final Meters meters;
 
-    EventsApi(Records records, LiveFeed live, Meters meters) {
+    EventsApi(Records records, BiConsumer<Context, Intake> posted, Meters meters) {
         this.records = records;
-        this.live = live;
+        this.posted = posted;
         this.meters = meters;
     }
 
@@ -49,7 +50,7 @@ final class EventsApi {
         boolean partial = partial(ctx);
         List<Reading> readings = readings(ctx);
         Intake intake = records.take(readings, partial);
-        live.wake();
+        posted.accept(ctx, intake);
         meters.offered(intake);
         boolean nothing = !intake.refused().isEmpty() && (!partial || intake.accepted() + intake.duplicate() == 0);
         ObjectNode json = json(intake);

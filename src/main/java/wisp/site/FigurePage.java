@@ -1,6 +1,5 @@
 package wisp.site;
 
-import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,6 +15,7 @@ import wisp.indicator.IndicatorSentence;
 import wisp.indicator.MarkedEvent;
 import wisp.indicator.Measure;
 import wisp.indicator.Stratum;
+import wisp.indicator.Target;
 import wisp.indicator.Verdict;
 import wisp.records.Records;
 import wisp.site.CalvesBehind.Part;
@@ -24,6 +24,8 @@ import wisp.site.CalvesBehind.Part;
  * One figure opened: its value, its rule and source, its strata, who was left out, and the calves behind each count.
  *
  * @param row the figure itself
+ * @param ownTarget the farm's own target, empty where it set none
+ * @param ownStanding how the figure stands to it, empty where it cannot be said
  * @param by what it is divided by, empty where by nothing
  * @param picture SVG of the strata, empty where it is not divided
  * @param limits the limits of law that it used
@@ -38,6 +40,8 @@ public record FigurePage(
         String source,
         String remarks,
         String targetSource,
+        String ownTarget,
+        String ownStanding,
         String file,
         int version,
         String method,
@@ -59,15 +63,16 @@ public record FigurePage(
     public record Listed(
             String calf, String href, String born, String pen, String part, String why, String outcomeAt) {}
 
-    static FigurePage of(Context ctx, Records records, Asked asked) {
-        String id = ctx.pathParam("id");
-        CalvesBehind behind = CalvesBehind.of(ctx, records, asked, id);
+    static FigurePage of(Address address, Records records, Asked asked) {
+        String id = address.name();
+        CalvesBehind behind = CalvesBehind.of(address, records, asked, id);
         Estimate whole = records.figures().of(FiguresApi.indicator(records, id), asked.cohort(), asked.selection());
         Map<String, String> kept = new LinkedHashMap<>();
-        if (ctx.queryParam("part") != null) {
-            kept.put("part", ctx.queryParam("part"));
+        if (address.parameter("part") != null) {
+            kept.put("part", address.parameter("part"));
         }
         Indicator indicator = whole.indicator();
+        Target own = records.definitions().ownTarget(id).orElse(null);
         Frame frame = Frame.of(asked, indicator.title(), "/figures/" + id, kept);
         Stratum by = asked.selection().by();
         Picture picture = by == null ? null : StrataPicture.of(whole, by, frame.links());
@@ -78,6 +83,8 @@ public record FigurePage(
                 indicator.source(),
                 indicator.remarks(),
                 indicator.target() == null ? "" : indicator.target().source(),
+                own == null ? "" : Shown.target(own, Shown.rate(whole)),
+                whole.standing(own) == null ? "" : Shown.standing(whole.standing(own)),
                 indicator.file(),
                 indicator.version(),
                 whole.interval() == null ? "" : whole.interval().method(),
@@ -90,7 +97,7 @@ public record FigurePage(
                 frame.to("/figures/" + id + ".png"),
                 LimitUsed.of(indicator, records.definitions(), asked.cohort(), asked.selection()),
                 counts(behind, frame.links()),
-                behind.asked() ? title(behind, ctx.queryParam("reason"), by) : "",
+                behind.asked() ? title(behind, address.parameter("reason"), by) : "",
                 behind.asked() ? calves(asked, behind, frame.links()) : List.of(),
                 Cautions.of(indicator));
     }

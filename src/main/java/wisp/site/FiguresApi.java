@@ -28,8 +28,10 @@ final class FiguresApi {
     void one(Context ctx) {
         Asked asked = Asked.of(ctx, records, Set.of());
         Indicator indicator = indicator(records, ctx.pathParam("id"));
-        ctx.json(
-                EstimateJson.of(records.figures().of(indicator, asked.cohort(), asked.selection()), asked.selection()));
+        ctx.json(EstimateJson.of(
+                records.figures().of(indicator, asked.cohort(), asked.selection()),
+                asked.selection(),
+                records.definitions()));
     }
 
     static ObjectNode json(Records records, Asked asked, Collection<Indicator> indicators) {
@@ -39,7 +41,9 @@ final class FiguresApi {
         ArrayNode figures = json.putArray("figures");
         for (Indicator indicator : indicators) {
             figures.add(EstimateJson.of(
-                    records.figures().of(indicator, asked.cohort(), asked.selection()), asked.selection()));
+                    records.figures().of(indicator, asked.cohort(), asked.selection()),
+                    asked.selection(),
+                    records.definitions()));
         }
         return json;
     }

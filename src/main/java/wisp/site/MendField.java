@@ -1,5 +1,6 @@
 package wisp.site;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
@@ -8,7 +9,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import wisp.event.EventData;
+import wisp.event.FarmDescribed;
 import wisp.event.Named;
 import wisp.event.Relief;
 import wisp.indicator.EventFields;
@@ -23,13 +28,16 @@ import wisp.indicator.EventFields;
  * @param value what stands in it
  */
 public record MendField(String name, String label, Kind kind, List<String> choices, String value) {
+    private static final Pattern SEASON = Pattern.compile("(.+?) from (\\S+) to (\\S+)");
+
     /** How a field is asked for. */
     public enum Kind {
         TEXT,
         NUMBER,
         FLAG,
         CHOICE,
-        RELIEF
+        RELIEF,
+        SEASONS
     }
 
     /** The fields of an event's data with their values, empty ones too. */
@@ -72,9 +80,34 @@ public record MendField(String name, String label, Kind kind, List<String> choic
             data.put(name, value.equals("true"));
         } else if (kind == Kind.NUMBER && value.matches("-?\\d{1,9}([.,]\\d{1,9})?")) {
             data.put(name, new BigDecimal(value.replace(',', '.')));
+        } else if (kind == Kind.SEASONS) {
+            seasons(data.putArray(name));
         } else {
             data.put(name, value);
         }
+    }
+
+    /** Seasons are typed as {@code 2025-26 from 2025-08-01 to 2026-08-01; …}. */
+    private void seasons(ArrayNode seasons) {
+        for (String one : value.split(";")) {
+            Matcher season = SEASON.matcher(one.strip());
+            if (season.matches()) {
+                seasons.addObject()
+                        .put("name", season.group(1))
+                        .put("from", season.group(2))
+                        .put("to", season.group(3));
+            } else if (!one.isBlank()) {
+                // not an object: the event's reader says what is wrong
+                seasons.add(one.strip());
+            }
+        }
+    }
+
+    private static String seasons(List<?> seasons) {
+        return seasons.stream()
+                .map(one -> (FarmDescribed.Season) one)
+                .map(season -> season.name() + " from " + season.from() + " to " + season.to())
+                .collect(Collectors.joining("; "));
     }
 
     private static Kind kind(Class<?> type) {
@@ -86,6 +119,9 @@ public record MendField(String name, String label, Kind kind, List<String> choic
         }
         if (type == Relief.class) {
             return Kind.RELIEF;
+        }
+        if (type == List.class) {
+            return Kind.SEASONS;
         }
         return Named.class.isAssignableFrom(type) ? Kind.CHOICE : Kind.TEXT;
     }
@@ -105,6 +141,9 @@ public record MendField(String name, String label, Kind kind, List<String> choic
         if (value instanceof Relief relief) {
             return relief.product() == null ? Boolean.toString(relief.given()) : relief.product();
         }
+        if (value instanceof List<?> list) {
+            return seasons(list);
+        }
         if (value instanceof Double number) {
             return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
         }
@@ -121,7 +160,9 @@ public record MendField(String name, String label, Kind kind, List<String> choic
         }
         words = words.replace('_', ' ');
         String label = words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-        String hint = kind == Kind.RELIEF ? " (true, false or the product)" : "";
+        String hint = kind == Kind.RELIEF
+                ? " (true, false or the product)"
+                : kind == Kind.SEASONS ? " (name from day to day; the next)" : "";
         return label + (unit.isEmpty() ? "" : " (" + unit + ")") + hint;
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import wisp.cohort.Cohort;
 import wisp.event.Fault;
 import wisp.records.Intake;
@@ -23,10 +24,12 @@ final class Mending {
     private static final Set<String> PARAMETERS = Set.of("source", "id");
 
     private final Records records;
+    private final BiConsumer<Context, Intake> posted;
     private final OwnForms forms = new OwnForms();
 
-    Mending(Records records) {
+    Mending(Records records, BiConsumer<Context, Intake> posted) {
         this.records = records;
+        this.posted = posted;
     }
 
     void addTo(JavalinConfig config) {
@@ -59,6 +62,7 @@ final class Mending {
         faults.addAll(correction.faults());
         if (faults.isEmpty()) {
             Intake intake = records.take(List.of(correction.event()), false);
+            posted.accept(ctx, intake);
             if (intake.refused().isEmpty()) {
                 done(ctx, asked.cohort(), target, form, intake.accepted() == 0);
                 return;

@@ -22,11 +22,10 @@ final class NavelsPages {
 
     NavelsPages(Records records) {
         this.records = records;
-        this.question = new NavelsQuestion(records.definitions());
+        this.question = new NavelsQuestion(records.definitions(), records.figures());
     }
 
     void addTo(JavalinConfig config) {
-        config.routes.get("/navels", this::page);
         config.routes.get("/navels/calves", this::calves);
         config.routes.get("/navels.csv", ctx -> csv(ctx, "navels.csv", NavelsTable.of(answer(asked(ctx)))));
         config.routes.get(
@@ -53,9 +52,10 @@ final class NavelsPages {
         Pages.png(ctx, NavelPartsPicture.of(strata, links));
     }
 
-    private void page(Context ctx) {
-        Asked asked = asked(ctx);
-        Pages.show(ctx, "navels.jte", NavelsPage.of(asked, answer(asked)));
+    /** {@code GET /navels}. */
+    String page(Address address) {
+        Asked asked = Asked.of(address, records, Set.of());
+        return Pages.rendered("navels.jte", NavelsPage.of(asked, answer(asked)));
     }
 
     private void calves(Context ctx) {

@@ -5,12 +5,20 @@ import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
 import wisp.chart.Picture;
 import wisp.chart.XChartPainter;
 import wisp.event.Fault;
 import wisp.indicator.Estimate;
+import wisp.indicator.Indicator;
+import wisp.records.Intake;
 import wisp.records.Records;
 
 /** The pages' addresses. Every page works without JavaScript. */
@@ -19,36 +27,67 @@ final class Pages {
     private static final TemplateEngine TEMPLATES = TemplateEngine.createPrecompiled(ContentType.Html);
 
     private final Records records;
+    private final Shelf shelf;
+    private final BiConsumer<Context, Intake> posted;
+    private final Map<String, Function<Address, String>> front = new LinkedHashMap<>();
 
-    Pages(Records records) {
+    Pages(Records records, Shelf shelf, BiConsumer<Context, Intake> posted) {
         this.records = records;
+        this.shelf = shelf;
+        this.posted = posted;
     }
 
     void addTo(JavalinConfig config) {
         CsvLists lists = new CsvLists(records);
         SeasonPages season = new SeasonPages(records);
-        config.routes.get("/", season::page);
-        config.routes.get("/season", season::page);
+        NavelsPages navels = new NavelsPages(records);
+        PensPages pens = new PensPages(records);
+        // before the figures' pages: the first address that fits is taken
+        config.routes.get("/figures/{id}.png", this::figurePng);
+        front(config, "/", season::page);
+        kept(config, "/season", season::page);
+        front(config, "/navels", navels::page);
+        front(config, "/pens", pens::page);
+        front(config, "/calves", this::calves);
+        front(config, "/records", this::records);
+        front(config, "/season/weeks", season::weeks);
+        kept(config, "/season/calves", season::calves);
+        kept(config, "/figures/{id}", this::figure);
+        kept(config, "/calves/{key}", this::calf);
         config.routes.get("/season.png", season::png);
         config.routes.get("/season.csv", season::csv);
-        config.routes.get("/season/calves", season::calves);
-        config.routes.get("/season/weeks", season::weeks);
-        config.routes.get("/figures/{id}.png", this::figurePng);
-        config.routes.get("/figures/{id}", this::figure);
-        config.routes.get("/calves", this::calves);
-        config.routes.get("/calves/{key}", this::calf);
         config.routes.get("/calves.csv", lists::calves);
-        config.routes.get("/records", this::records);
         config.routes.get("/records.csv", lists::marks);
         config.routes.get("/records/heads.csv", lists::heads);
-        new Mending(records).addTo(config);
-        new NavelsPages(records).addTo(config);
+        new Mending(records, posted).addTo(config);
+        navels.addTo(config);
+        pens.addTo(config);
         new SamplesPages(records).addTo(config);
     }
 
-    private void figure(Context ctx) {
-        Asked asked = Asked.of(ctx, records, CalvesBehind.PARAMETERS);
-        show(ctx, "figure.jte", FigurePage.of(ctx, records, asked));
+    /** Makes each of the pages that many ask for, and the page of each figure. */
+    List<Runnable> front() {
+        List<Runnable> pages = new ArrayList<>();
+        front.forEach((path, maker) -> pages.add(() -> shelf.prepare(Address.of(path, ""), maker)));
+        for (Indicator indicator : records.definitions().indicators()) {
+            pages.add(() -> shelf.prepare(Address.of("/figures/", indicator.id()), this::figure));
+        }
+        return pages;
+    }
+
+    private void front(JavalinConfig config, String path, Function<Address, String> maker) {
+        front.put(path, maker);
+        kept(config, path, maker);
+    }
+
+    /** A page that hangs on its address and the log alone. */
+    private void kept(JavalinConfig config, String path, Function<Address, String> maker) {
+        config.routes.get(path, ctx -> html(ctx, shelf.page(ctx, maker)));
+    }
+
+    private String figure(Address address) {
+        Asked asked = Asked.of(address, records, CalvesBehind.PARAMETERS);
+        return rendered("figure.jte", FigurePage.of(address, records, asked));
     }
 
     private void figurePng(Context ctx) {
@@ -62,26 +101,28 @@ final class Pages {
         png(ctx, StrataPicture.of(whole, asked.selection().by(), new Links(asked.parameters())));
     }
 
-    private void calves(Context ctx) {
-        show(ctx, "calves.jte", CalvesPage.of(Asked.of(ctx, records, Set.of("find")), ctx.queryParam("find")));
+    private String calves(Address address) {
+        Asked asked = Asked.of(address, records, Set.of("find"));
+        return rendered("calves.jte", CalvesPage.of(asked, address.parameter("find")));
     }
 
-    private void calf(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of());
-        int row = asked.cohort().rowOf(ctx.pathParam("key"));
+    private String calf(Address address) {
+        Asked asked = Asked.of(address, records, Set.of());
+        String key = address.name();
+        int row = asked.cohort().rowOf(key);
         if (row < 0) {
-            boolean later = asked.selection().asOf() != null && records.cohort().rowOf(ctx.pathParam("key")) >= 0;
+            boolean later = asked.selection().asOf() != null && records.cohort().rowOf(key) >= 0;
             throw Problem.notFound(
                     later
-                            ? "On the day asked for, nothing was on record of " + ctx.pathParam("key")
+                            ? "On the day asked for, nothing was on record of " + key
                                     + " yet. Take as-of out of the address to see it as it is known now."
-                            : "No animal has the key " + ctx.pathParam("key") + ".");
+                            : "No animal has the key " + key + ".");
         }
-        show(ctx, "calf.jte", CalfPage.of(asked, records, row));
+        return rendered("calf.jte", CalfPage.of(asked, records, row));
     }
 
-    private void records(Context ctx) {
-        show(ctx, "records.jte", RecordsPage.of(Asked.of(ctx, records, Set.of()), records));
+    private String records(Address address) {
+        return rendered("records.jte", RecordsPage.of(Asked.of(address, records, Set.of()), records));
     }
 
     static void png(Context ctx, Picture picture) {
@@ -97,7 +138,7 @@ final class Pages {
     }
 
     static void show(Context ctx, String template, Object page) {
-        html(ctx, rendered(template, page));
+        html(ctx, rendered(template, page).getBytes(StandardCharsets.UTF_8));
     }
 
     static String rendered(String template, Object page) {
@@ -106,11 +147,11 @@ final class Pages {
         return html.toString();
     }
 
-    static void html(Context ctx, String html) {
+    static void html(Context ctx, byte[] html) {
         ctx.header(
                 "Content-Security-Policy",
                 "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:;"
                         + " form-action 'self'; frame-ancestors 'none'; base-uri 'none'");
-        ctx.html(html);
+        ctx.contentType("text/html; charset=utf-8").result(html);
     }
 }

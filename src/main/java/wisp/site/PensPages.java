@@ -2,7 +2,6 @@ package wisp.site;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import java.util.Map;
 import java.util.Set;
 import wisp.indicator.Selection;
 import wisp.question.PensAnswer;
@@ -14,28 +13,22 @@ final class PensPages {
     private final Records records;
     private final PensQuestion question;
     private final Remembered<Selection, PensAnswer> answers = new Remembered<>();
-    private final Remembered<Map<String, String>, String> pages = new Remembered<>();
 
     PensPages(Records records) {
         this.records = records;
-        this.question = new PensQuestion(records.definitions());
+        this.question = new PensQuestion(records.definitions(), records.figures());
     }
 
     void addTo(JavalinConfig config) {
-        config.routes.get("/pens", this::page);
         config.routes.get(PensLinks.CALVES, this::calves);
         config.routes.get("/pens.png", this::png);
         config.routes.get("/pens.csv", this::csv);
     }
 
-    private void page(Context ctx) {
-        Asked asked = asked(ctx);
-        Pages.html(
-                ctx,
-                pages.of(
-                        asked.parameters(),
-                        asked.cohort(),
-                        () -> Pages.rendered("pens.jte", PensPage.of(asked, answer(asked)))));
+    /** {@code GET /pens}. */
+    String page(Address address) {
+        Asked asked = Asked.of(address, records, Set.of());
+        return Pages.rendered("pens.jte", PensPage.of(asked, answer(asked)));
     }
 
     private void calves(Context ctx) {

@@ -6,7 +6,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import wisp.cohort.Cohort;
+import wisp.history.Annals;
+import wisp.history.FarmHistory;
 import wisp.history.Life;
+import wisp.history.LifeEvent;
 import wisp.history.Mark;
 import wisp.history.Withdrawn;
 import wisp.indicator.Estimate;
@@ -24,6 +27,8 @@ import wisp.report.MedicineSheet;
  * @param tags tags to look at again, of the whole log; they count
  * @param corrections the newest corrections of the whole log, each with a way to withdraw it
  * @param corrected how many corrections stand
+ * @param farm the farm's own events, newest first, each with a way to mend it
+ * @param pens the newest events of each pen, each with a way to mend it
  * @param pending figures that the end of what is recorded leaves open for some calves
  * @param left animals that left under a recorded withdrawal: true, so not marked, but never passed over
  * @param heads the log's head at the end of the newest days of recording, newest first
@@ -37,18 +42,24 @@ public record RecordsPage(
         List<TagToLookAt> tags,
         List<Corrected> corrections,
         int corrected,
+        List<Kept> farm,
+        List<Kept> pens,
         List<Pending> pending,
         List<MedicineSheet.Gone> left,
         List<Head> heads,
         int days) {
     private static final int HEADS_SHOWN = 14;
     private static final int CORRECTIONS_SHOWN = 30;
+    private static final int PEN_EVENTS_SHOWN = 5;
 
     /** One marked event and whose it is. */
     public record Row(String subject, String href, CalfPage.Marked mark, Mark raw, ZoneId zone) {}
 
     /** One correction and whose event it corrects. */
     public record Corrected(String subject, String href, CalfPage.Replaced what) {}
+
+    /** One event of a pen or of the farm, and where it is mended; nowhere on a past day. */
+    public record Kept(String subject, String what, String when, String details, String mendHref) {}
 
     /** How many calves, or episodes, a figure still waits for. */
     public record Pending(String title, String href, int count, String calves) {}
@@ -75,6 +86,8 @@ public record RecordsPage(
                 TagToLookAt.of(cohort, frame.links(), asked.selection().asOf() == null ? frame.links() : null),
                 corrections.subList(0, Math.min(CORRECTIONS_SHOWN, corrections.size())),
                 corrections.size(),
+                farm(asked, frame.links()),
+                pens(asked, frame.links()),
                 pending(asked, records, frame.links()),
                 MedicineSheet.left(cohort),
                 heads,
@@ -101,8 +114,37 @@ public record RecordsPage(
             }
         }
         ZoneId zone = cohort.farm().latest().zone();
-        cohort.strayMarks().forEach(mark -> rows.add(new Row("", "", CalfPage.marked(mark, zone, null), mark, zone)));
+        cohort.annals()
+                .forEach((subject, annals) -> annals.marks()
+                        .forEach(mark ->
+                                rows.add(new Row(subject, "", CalfPage.marked(mark, zone, mending), mark, zone))));
         return rows;
+    }
+
+    private static List<Kept> farm(Asked asked, Links links) {
+        Annals farm = asked.cohort().annals().get(FarmHistory.SUBJECT);
+        return farm == null ? List.of() : kept(FarmHistory.SUBJECT, farm.events(), asked, links, Integer.MAX_VALUE);
+    }
+
+    private static List<Kept> pens(Asked asked, Links links) {
+        List<Kept> pens = new ArrayList<>();
+        asked.cohort().pens().forEach((pen, events) -> pens.addAll(kept(pen, events, asked, links, PEN_EVENTS_SHOWN)));
+        return pens;
+    }
+
+    private static List<Kept> kept(String subject, List<LifeEvent> events, Asked asked, Links links, int most) {
+        ZoneId zone = asked.cohort().farm().latest().zone();
+        List<Kept> kept = new ArrayList<>();
+        for (int i = events.size() - 1; i >= 0 && kept.size() < most; i--) {
+            LifeEvent event = events.get(i);
+            kept.add(new Kept(
+                    subject,
+                    EventWords.of(event),
+                    Shown.moment(event.time(), event.timeKnown(), zone),
+                    EventWords.details(event),
+                    asked.selection().asOf() == null ? CalfPage.mendHref(event, links) : ""));
+        }
+        return kept;
     }
 
     /** Every marked event, as it is. */
@@ -113,17 +155,23 @@ public record RecordsPage(
     }
 
     private static List<Corrected> corrections(Asked asked, Links links) {
-        record Whose(Life life, Withdrawn one) {}
+        record Whose(String key, String href, ZoneId zone, Withdrawn one) {}
+        Cohort cohort = asked.cohort();
         List<Whose> all = new ArrayList<>();
-        asked.cohort().lives().forEach(life -> life.withdrawn().forEach(one -> all.add(new Whose(life, one))));
+        cohort.lives()
+                .forEach(life -> life.withdrawn()
+                        .forEach(one -> all.add(new Whose(
+                                life.key(), links.calf(life.key()), life.farm().zone(), one))));
+        ZoneId zone = cohort.farm().latest().zone();
+        cohort.annals()
+                .forEach((subject, annals) ->
+                        annals.withdrawn().forEach(one -> all.add(new Whose(subject, "", zone, one))));
         all.sort(Comparator.comparing((Whose whose) -> whose.one().by().sequence())
                 .reversed());
         Links mending = asked.selection().asOf() == null ? links : null;
         return all.stream()
-                .map(whose -> new Corrected(
-                        whose.life().key(),
-                        links.calf(whose.life().key()),
-                        CalfPage.replaced(whose.one(), whose.life().farm().zone(), mending)))
+                .map(whose ->
+                        new Corrected(whose.key(), whose.href(), CalfPage.replaced(whose.one(), whose.zone(), mending)))
                 .toList();
     }
 

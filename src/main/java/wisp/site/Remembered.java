@@ -14,7 +14,7 @@ import wisp.cohort.Cohort;
  * @param <V> what came of it
  */
 final class Remembered<K, V> {
-    private static final int KEPT = 16;
+    private static final int KEPT = 6;
 
     private record Kept<V>(Cohort cohort, V value) {}
 

@@ -2,7 +2,6 @@ package wisp.site;
 
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wisp.chart.Picture;
@@ -21,46 +20,40 @@ final class SeasonPages {
     private final Records records;
     private final SeasonQuestion question;
     private final Remembered<Divided, SeasonAnswer> answers = new Remembered<>();
-    private final Remembered<Page, String> pages = new Remembered<>();
 
     private record Divided(Selection selection, String figure) {}
 
-    private record Page(Map<String, String> parameters, String figure) {}
-
     SeasonPages(Records records) {
         this.records = records;
-        this.question = new SeasonQuestion(records.definitions());
+        this.question = new SeasonQuestion(records.definitions(), records.figures());
     }
 
     /** {@code GET /} and {@code GET /season}. */
-    void page(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of(SeasonLinks.FIGURE));
-        Page wanted = new Page(asked.parameters(), figure(ctx).id());
-        Pages.html(ctx, pages.of(wanted, asked.cohort(), () -> {
-            SeasonPage page = SeasonPage.of(records, asked, answer(ctx, asked));
-            return Pages.rendered("season.jte", page);
-        }));
+    String page(Address address) {
+        Asked asked = Asked.of(address, records, Set.of(SeasonLinks.FIGURE));
+        return Pages.rendered("season.jte", SeasonPage.of(records, asked, answer(address, asked)));
     }
 
     /** {@code GET /season/weeks}. */
-    void weeks(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of());
-        Pages.show(ctx, "season-weeks.jte", SeasonWeeksPage.of(asked, answer(ctx, asked)));
+    String weeks(Address address) {
+        Asked asked = Asked.of(address, records, Set.of());
+        return Pages.rendered("season-weeks.jte", SeasonWeeksPage.of(asked, answer(address, asked)));
     }
 
     /** {@code GET /season/calves}. */
-    void calves(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of(SeasonLinks.LIST));
-        SeasonAnswer answer = answer(ctx, asked);
-        String list = ctx.queryParam(SeasonLinks.LIST);
-        Pages.show(ctx, "season-calves.jte", SeasonCalvesPage.of(asked, answer, list));
+    String calves(Address address) {
+        Asked asked = Asked.of(address, records, Set.of(SeasonLinks.LIST));
+        SeasonAnswer answer = answer(address, asked);
+        String list = address.parameter(SeasonLinks.LIST);
+        return Pages.rendered("season-calves.jte", SeasonCalvesPage.of(asked, answer, list));
     }
 
     /** {@code GET /season.png}. */
     void png(Context ctx) {
         Asked asked = Asked.of(ctx, records, Set.of(PICTURE));
         String name = ctx.queryParam(PICTURE) == null ? "risks" : ctx.queryParam(PICTURE);
-        Optional<Picture> picture = SeasonPictures.named(name, answer(ctx, asked), new Links(asked.parameters()));
+        Optional<Picture> picture =
+                SeasonPictures.named(name, answer(Address.of(ctx), asked), new Links(asked.parameters()));
         Pages.png(
                 ctx,
                 picture.orElseThrow(() -> Problem.parameters(List.of(new Fault(
@@ -73,7 +66,7 @@ final class SeasonPages {
     void csv(Context ctx) {
         Asked asked = Asked.of(ctx, records, Set.of(TABLE, SeasonLinks.FIGURE));
         String name = ctx.queryParam(TABLE) == null ? "figures" : ctx.queryParam(TABLE);
-        String csv = SeasonCsv.of(name, answer(ctx, asked))
+        String csv = SeasonCsv.of(name, answer(Address.of(ctx), asked))
                 .orElseThrow(() -> Problem.parameters(List.of(new Fault(
                         TABLE,
                         "There is no table " + name + ".",
@@ -83,14 +76,14 @@ final class SeasonPages {
         ctx.result(csv);
     }
 
-    private SeasonAnswer answer(Context ctx, Asked asked) {
-        Indicator divided = figure(ctx);
+    private SeasonAnswer answer(Address address, Asked asked) {
+        Indicator divided = figure(address);
         Divided key = new Divided(asked.selection().by(null), divided.id());
         return answers.of(key, asked.cohort(), () -> question.of(asked.cohort(), asked.selection(), divided));
     }
 
-    private Indicator figure(Context ctx) {
-        String wanted = ctx.queryParam(SeasonLinks.FIGURE);
+    private Indicator figure(Address address) {
+        String wanted = address.parameter(SeasonLinks.FIGURE);
         String id = wanted == null || wanted.isBlank() ? SeasonQuestion.MORTALITY : wanted;
         return records.definitions()
                 .indicator(id)

@@ -12,6 +12,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.slf4j.event.Level;
 import wisp.log.LogFailure;
+import wisp.records.Intake;
 import wisp.records.Records;
 
 /** The server: every address that there is, and what each error looks like. */
@@ -25,6 +26,9 @@ public final class Site implements AutoCloseable {
     private final LiveFeed live;
     private final Meters meters;
     private final GracefulHandler graceful = new GracefulHandler();
+    private final JustPosted justPosted = new JustPosted();
+    private final Beforehand beforehand;
+    private final Pages pages;
     private final Javalin app;
 
     private Site(Records records, String host, Set<String> names) {
@@ -32,6 +36,9 @@ public final class Site implements AutoCloseable {
         this.hosts = new OwnHosts(host, names);
         this.live = new LiveFeed(records);
         this.meters = new Meters(records, live::clients, this::underWay);
+        Shelf shelf = new Shelf(records.log(), justPosted);
+        this.pages = new Pages(records, shelf, this::posted);
+        this.beforehand = new Beforehand(records, shelf);
         this.app = Javalin.create(this::configure);
     }
 
@@ -58,6 +65,7 @@ public final class Site implements AutoCloseable {
                 .addKeyValue("port", site.port())
                 .addKeyValue("sequence", records.log().last())
                 .log("serving");
+        site.beforehand.start(site.pages.front());
         return site;
     }
 
@@ -77,6 +85,7 @@ public final class Site implements AutoCloseable {
         LOGGER.info("stopping");
         live.stop();
         app.stop();
+        beforehand.stop();
         LOGGER.info("stopped");
     }
 
@@ -99,8 +108,7 @@ public final class Site implements AutoCloseable {
         config.routes.before(hosts::check);
         config.routes.before(Site::guard);
         api(config);
-        new Pages(records).addTo(config);
-        new PensPages(records).addTo(config);
+        pages.addTo(config);
         new MedicinesPages(records).addTo(config);
         errors(config);
     }
@@ -121,8 +129,15 @@ public final class Site implements AutoCloseable {
         ctx.header("Referrer-Policy", "no-referrer");
     }
 
+    /** What follows on every post: what is shown may not lack it in the poster's eyes, and everybody is told. */
+    private void posted(Context ctx, Intake intake) {
+        justPosted.note(JustPosted.who(ctx), intake);
+        live.wake();
+        beforehand.wake();
+    }
+
     private void api(JavalinConfig config) {
-        EventsApi events = new EventsApi(records, live, meters);
+        EventsApi events = new EventsApi(records, this::posted, meters);
         FiguresApi figures = new FiguresApi(records);
         CalvesApi calves = new CalvesApi(records);
         Health health = new Health(records);

@@ -10,6 +10,7 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import org.junit.jupiter.api.BeforeAll;
@@ -23,7 +24,9 @@ class FiguresCommandTest {
     private static Path data;
 
     @BeforeAll
-    static void load() {
+    static void load() throws IOException {
+        Files.createDirectories(data.resolve("analytics"));
+        Files.writeString(data.resolve("analytics").resolve("targets.yaml"), "stillbirth: {below: 0.02}\n");
         try (Records records = Records.open(data.toString(), Clock.systemUTC())) {
             DemoSeasons.load(records);
         }
@@ -50,6 +53,7 @@ class FiguresCommandTest {
         String table = Spoken.by("figures", "--data", data).exits(0).out();
         assertTrue(table.startsWith("Season 2025-26, followed to 2026-05-20T"), table);
         assertTrue(table.contains("Stillbirth                                        6.03 3.63 to 9.87"), table);
+        assertTrue(table.contains("    own target below 2.00: missed"), table);
     }
 
     @Test

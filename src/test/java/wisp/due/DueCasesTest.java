@@ -28,8 +28,9 @@ import wisp.indicator.Definitions;
 
 /**
  * Every folder of {@code due} is a boundary of what is due: {@code events.csv} (see {@link CaseEvents}) and
- * {@code expected.txt}. That says {@code at} which moment it is judged, and {@code as-of} which one is known; then, a line
- * each, {@code calf step: state}, with {@code closes}, {@code opens}, {@code never closes}, {@code late}, {@code in time},
+ * {@code expected.txt}. That says {@code at} which moment it is judged, and {@code as-of} which one is known; then, a
+ * line each, {@code calf step: state}, with {@code closes}, {@code opens}, {@code never closes}, {@code late}, {@code
+ * in time},
  * {@code unlisted}, {@code says} some words or {@code never says} them; {@code absent} for a step that does not concern
  * the calf; and {@code calf only} with the steps that a morning's list holds for it.
  */

@@ -69,6 +69,7 @@ final class SimulatedCohorts {
                 folded,
                 history,
                 Map.of(),
+                Map.of(),
                 List.of(),
                 cut,
                 lives.size());

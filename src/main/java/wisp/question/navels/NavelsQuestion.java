@@ -21,16 +21,22 @@ public final class NavelsQuestion {
     public static final String FIGURE = "navel-infection-landmark";
 
     private final Definitions definitions;
+    private final Figures figures;
 
     /** The question, answered by these definitions. */
     public NavelsQuestion(Definitions definitions) {
+        this(definitions, new Figures(definitions));
+    }
+
+    /** The question, answered by these definitions from figures that others share. */
+    public NavelsQuestion(Definitions definitions, Figures figures) {
         this.definitions = definitions;
+        this.figures = figures;
     }
 
     /** The answer of the calves that are asked for, whole and divided. */
     public NavelsAnswer of(Cohort cohort, Selection selection) {
         Indicator indicator = definitions.indicator(FIGURE).orElseThrow();
-        Figures figures = new Figures(definitions);
         Estimate figure = figures.plain(indicator, cohort, selection);
         double days = days(indicator);
         List<NavelCalf> calves = atRisk(figure, cohort);

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -44,21 +45,42 @@ public record IllnessCalendar(String condition, String title, List<Week> weeks) 
         }
     }
 
-    static IllnessCalendar of(String condition, String title, Estimate rate, Cohort cohort) {
+    /** Days present by week of the calves at risk of any illness; most illnesses share them. */
+    static final class Presence {
+        private record Who(Window window, List<Integer> rows) {}
+
+        private final Cohort cohort;
+        private final Map<Who, TreeMap<LocalDate, Double>> days = new HashMap<>();
+
+        Presence(Cohort cohort) {
+            this.cohort = cohort;
+        }
+
+        private TreeMap<LocalDate, Double> days(Window window, List<Integer> rows) {
+            return days.computeIfAbsent(new Who(window, rows), who -> {
+                TreeMap<LocalDate, Double> byWeek = new TreeMap<>();
+                rows.forEach(row -> present(cohort.lives().get(row), window, cohort.cut(), byWeek));
+                return byWeek;
+            });
+        }
+    }
+
+    static IllnessCalendar of(String condition, String title, Estimate rate, Presence presence) {
+        Cohort cohort = presence.cohort;
         Window window = ((Rule.Rate) rate.indicator().rule()).window();
         TreeMap<LocalDate, List<Integer>> episodes = new TreeMap<>();
-        TreeMap<LocalDate, Double> days = new TreeMap<>();
+        List<Integer> atRisk = new ArrayList<>();
         for (Verdict verdict : rate.verdicts()) {
             if (verdict.atRisk()) {
-                Life life = cohort.lives().get(verdict.row());
-                present(life, window, cohort.cut(), days);
+                atRisk.add(verdict.row());
                 if (verdict.count() > 0) {
-                    openings(life, condition, window, cohort.cut())
+                    openings(cohort.lives().get(verdict.row()), condition, window, cohort.cut())
                             .forEach(monday -> episodes.computeIfAbsent(monday, m -> new ArrayList<>())
                                     .add(verdict.row()));
                 }
             }
         }
+        TreeMap<LocalDate, Double> days = presence.days(window, atRisk);
         List<Week> weeks = new ArrayList<>();
         if (!days.isEmpty()) {
             for (LocalDate monday : Weeks.between(days.firstKey(), days.lastKey())) {

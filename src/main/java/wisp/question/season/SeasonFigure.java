@@ -18,9 +18,7 @@ public record SeasonFigure(
 
     /** How it stands to the farm's own target, null without one or without an estimate. */
     public Target.Standing ownStanding() {
-        return own == null || estimate.interval() == null
-                ? null
-                : own.standing(estimate.interval().low(), estimate.interval().high());
+        return estimate.standing(own);
     }
 
     /** Whether it was looked through with others, and not asked for beforehand as mortality is. */

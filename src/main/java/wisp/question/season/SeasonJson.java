@@ -4,11 +4,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
 import wisp.indicator.EstimateJson;
 import wisp.indicator.IntervalJson;
 import wisp.indicator.Selection;
-import wisp.indicator.Target;
 
 /** Writes the answer as the JSON that the command line and the HTTP interface give out. */
 public final class SeasonJson {
@@ -62,7 +60,7 @@ public final class SeasonJson {
     private static ObjectNode figure(SeasonFigure figure, Selection selection) {
         ObjectNode json = EstimateJson.of(figure.estimate(), selection);
         json.remove("strata");
-        json.set("own_target", own(figure));
+        json.set("own_target", EstimateJson.target(figure.own(), figure.estimate()));
         Standardised mix = figure.standardised();
         if (mix == null) {
             json.putNull("standardised");
@@ -82,20 +80,6 @@ public final class SeasonJson {
         json.put("headline", figure.headline());
         IntervalJson.put(json, "p_adjusted", figure.adjustedP());
         json.put("chance", figure.chance().words());
-        return json;
-    }
-
-    private static ObjectNode own(SeasonFigure figure) {
-        Target own = figure.own();
-        if (own == null) {
-            return null;
-        }
-        ObjectNode json = JSON.objectNode();
-        json.put(own.below() ? "below" : "at_least", own.value());
-        json.put("source", own.source());
-        if (figure.ownStanding() != null) {
-            json.put("standing", figure.ownStanding().name().toLowerCase(Locale.ROOT));
-        }
         return json;
     }
 

@@ -32,8 +32,13 @@ public final class SeasonQuestion {
 
     /** The question, answered by these definitions. */
     public SeasonQuestion(Definitions definitions) {
+        this(definitions, new Figures(definitions));
+    }
+
+    /** The question, answered by these definitions from figures that others share. */
+    public SeasonQuestion(Definitions definitions, Figures figures) {
         this.definitions = definitions;
-        this.figures = new Figures(definitions);
+        this.figures = figures;
     }
 
     /** The answer of the calves that are asked for, with mortality divided. */
@@ -206,13 +211,14 @@ public final class SeasonQuestion {
     private List<IllnessCalendar> calendars(
             Cohort cohort, List<SeasonFigure> all, Function<SeasonFigure, Estimate> season) {
         List<IllnessCalendar> calendars = new ArrayList<>();
+        IllnessCalendar.Presence presence = new IllnessCalendar.Presence(cohort);
         definitions
                 .conditions()
                 .titles()
                 .forEach((condition, title) -> figure(all, condition + RATE)
                         .filter(figure -> illnessRate(figure.estimate().indicator()))
                         .ifPresent(figure ->
-                                calendars.add(IllnessCalendar.of(condition, title, season.apply(figure), cohort))));
+                                calendars.add(IllnessCalendar.of(condition, title, season.apply(figure), presence))));
         return calendars;
     }
 }
