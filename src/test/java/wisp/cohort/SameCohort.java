@@ -8,10 +8,10 @@ import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
 
 /** Holds two cohorts against each other, the table cell by cell and to the bit. */
-final class SameCohort {
+public final class SameCohort {
     private SameCohort() {}
 
-    static void check(Cohort expected, Cohort actual, String when) {
+    public static void check(Cohort expected, Cohort actual, String when) {
         sameButCut(expected, actual, when);
         assertEquals(expected.cut(), actual.cut(), when);
     }
