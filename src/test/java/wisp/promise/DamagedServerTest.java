@@ -94,7 +94,8 @@ class DamagedServerTest {
             for (int i = 0; i < 6; i++) {
                 assertEquals(201, server.post(Births.batch("b" + i, 5)).statusCode());
             }
-            var heads = new JsonMapper().readTree(server.get("/api/v1/log/heads").body());
+            var heads =
+                    new JsonMapper().readTree(server.get("/api/v1/log/heads").body());
             noted = heads.get("sequence").asLong() + ":" + heads.get("hash").asText();
             server.kill();
         }

@@ -62,7 +62,7 @@ class FaultyDiskTest {
 
     @Test
     void aDiskThatRefusesWritesTakesNothingMoreAndLosesNothing() throws Exception {
-        List<String> limited = List.of("sh", "-c", "ulimit -f 400; exec \"$@\"", "sh");
+        List<String> limited = List.of("sh", "-c", "ulimit -f 3500; exec \"$@\"", "sh");
         List<String> acknowledged;
         try (Replay replay = new Replay()) {
             try (ServerProcess server = ServerProcess.launch(data, limited).serving()) {

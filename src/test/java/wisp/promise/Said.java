@@ -11,7 +11,7 @@ import wisp.event.EventReader;
  * @param number its id; the calf that it is about is the number's rest by three, for a correction that of its root
  * @param kind weighed, amended or retracted
  * @param target the number that a correction corrects; -1 for a weighing
- * @param kg the weight said
+ * @param kg the weight said; 0 for a retraction
  * @param day the day of April on which it was recorded; 0 leaves it to the log
  */
 record Said(int number, String kind, int target, int kg, int day) {
@@ -36,7 +36,9 @@ record Said(int number, String kind, int target, int kg, int day) {
             return new Said(number, "weighed", -1, kg, day);
         }
         int target = Math.max(0, number - 3 * (1 + random.nextInt(5)));
-        return new Said(number, random.nextBoolean() ? "retracted" : "amended", target, kg, day);
+        return random.nextBoolean()
+                ? new Said(number, "retracted", target, 0, day)
+                : new Said(number, "amended", target, kg, day);
     }
 
     boolean isWeighing() {
