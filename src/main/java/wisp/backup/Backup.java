@@ -25,17 +25,17 @@ import wisp.log.StoredEvent;
  */
 public final class Backup {
     private final EventLog log;
-    private final Path dataFolder;
+    private final Path analytics;
     private final Clock clock;
 
     /**
      * A backup of a log.
      *
-     * @param dataFolder where the farm's own definitions are; null where a database has none
+     * @param analytics the folder of the farm's own definitions; null where there is none
      */
-    public Backup(EventLog log, Path dataFolder, Clock clock) {
+    public Backup(EventLog log, Path analytics, Clock clock) {
         this.log = log;
-        this.dataFolder = dataFolder;
+        this.analytics = analytics;
         this.clock = clock;
     }
 
@@ -52,7 +52,7 @@ public final class Backup {
      */
     public ChainHead write(Path file) {
         List.of(file, headFile(file)).forEach(Backup::refuseExisting);
-        OwnFiles files = OwnFiles.of(dataFolder);
+        OwnFiles files = OwnFiles.of(analytics);
         ChainHead head = head();
         Path part = file.resolveSibling(
                 file.getFileName() + ".part-" + ProcessHandle.current().pid());

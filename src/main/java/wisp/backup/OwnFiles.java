@@ -11,30 +11,31 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * The farm's own definitions and targets: the files under {@code analytics} in its data folder. Without them a restored
- * log would give other figures.
+ * The farm's own definitions and targets: the files of its {@code analytics} folder. Without them a restored log would
+ * give other figures.
  *
- * @param texts their bytes, by their path from the data folder, with slashes
+ * @param texts their bytes, by their path in the backup: {@code analytics/} and the path in that folder, with slashes
  */
 record OwnFiles(Map<String, byte[]> texts) {
-    private static final String FOLDER = "analytics";
+    private static final String FOLDER = "analytics/";
 
     static OwnFiles none() {
         return new OwnFiles(Map.of());
     }
 
-    /** Those of a data folder; none where the folder is null, as a database has none. */
-    static OwnFiles of(Path dataFolder) {
+    /** Those of a folder of definitions; none where it is null or not there. */
+    static OwnFiles of(Path analytics) {
         Map<String, byte[]> texts = new TreeMap<>();
-        if (dataFolder != null && Files.isDirectory(dataFolder.resolve(FOLDER))) {
-            try (Stream<Path> all = Files.walk(dataFolder.resolve(FOLDER))) {
+        if (analytics != null && Files.isDirectory(analytics)) {
+            try (Stream<Path> all = Files.walk(analytics)) {
                 List<Path> files = all.filter(Files::isRegularFile).toList();
                 for (Path each : files) {
-                    texts.put(dataFolder.relativize(each).toString().replace('\\', '/'), Files.readAllBytes(each));
+                    String name = analytics.relativize(each).toString().replace('\\', '/');
+                    texts.put(FOLDER + name, Files.readAllBytes(each));
                 }
             } catch (IOException refused) {
                 throw new BackupFailure(
-                        "The folder " + dataFolder.resolve(FOLDER) + " cannot be read (" + refused.getMessage()
+                        "The folder " + analytics + " cannot be read (" + refused.getMessage()
                                 + "). Check the right to read it.",
                         refused);
             }
@@ -49,22 +50,24 @@ record OwnFiles(Map<String, byte[]> texts) {
     }
 
     /**
-     * Puts them into a data folder.
+     * Puts them into a folder of definitions.
      *
-     * @throws BackupFailure where one would go over another file, or leave {@code analytics}
+     * @throws BackupFailure where one would go over another file, or leave that folder
      */
-    void writeInto(Path dataFolder) {
-        texts.forEach((name, text) -> write(target(dataFolder, name), text));
+    void writeInto(Path analytics) {
+        texts.forEach((name, text) -> write(target(analytics, name), text));
     }
 
     /** Refuses what {@link #writeInto} would refuse, and writes nothing. */
-    void check(Path dataFolder) {
-        texts.forEach((name, text) -> differs(target(dataFolder, name), text));
+    void check(Path analytics) {
+        texts.forEach((name, text) -> differs(target(analytics, name), text));
     }
 
-    private static Path target(Path dataFolder, String name) {
-        Path own = dataFolder.resolve(FOLDER).normalize();
-        Path target = dataFolder.resolve(name).normalize();
+    private static Path target(Path analytics, String name) {
+        Path own = analytics.normalize();
+        Path target = name.startsWith(FOLDER)
+                ? own.resolve(name.substring(FOLDER.length())).normalize()
+                : own;
         if (!target.startsWith(own) || target.equals(own)) {
             throw new BackupFailure(
                     "The backup holds a file " + name + " that does not belong under " + FOLDER

@@ -49,15 +49,15 @@ public final class Restore {
     /**
      * Records the backup into a log.
      *
-     * @param dataFolder where the farm's own definitions go; null where a database has no place for them
+     * @param analytics the folder for the farm's own definitions; null where a database has none
      * @throws BackupFailure where the log holds events
      */
-    public Restored into(EventLog log, Path dataFolder) {
+    public Restored into(EventLog log, Path analytics) {
         refuseEvents(log);
         int own = walked.files().texts().size();
-        if (dataFolder != null) {
-            walked.files().check(dataFolder);
-            walked.files().writeInto(dataFolder);
+        if (analytics != null) {
+            walked.files().check(analytics);
+            walked.files().writeInto(analytics);
         }
         record(log, walked.kept().sequence());
         ChainHead now = ChainHead.of(log.verify());
@@ -67,13 +67,14 @@ public final class Restore {
                             + ": it was written to meanwhile. Remove it and restore again.",
                     null);
         }
-        String homeless = dataFolder == null && own > 0
-                ? own + " of the farm's own definitions stay in the file, as a database has no place for them."
+        String homeless = analytics == null && own > 0
+                ? own + " of the farm's own definitions stay in the file: a database has no place for them unless"
+                        + " --analytics names one."
                 : "";
         return new Restored(
                 now,
                 walked.events() - now.sequence(),
-                dataFolder == null ? 0 : own,
+                analytics == null ? 0 : own,
                 (walked.note() + " " + homeless).strip());
     }
 

@@ -30,7 +30,7 @@ final class BackupCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         try (EventLog log = data.openLog()) {
-            ChainHead head = new Backup(log, data.folder(), Clock.systemUTC()).write(file);
+            ChainHead head = new Backup(log, data.analytics(), Clock.systemUTC()).write(file);
             spec.commandLine()
                     .getOut()
                     .println(RestoreCommand.events(head.sequence(), "backed up") + " in " + file

@@ -52,9 +52,11 @@ final class DataOption {
         return Logs.open(data, Clock.systemUTC());
     }
 
-    /** The data folder; null where the records are in a database. */
-    Path folder() {
-        return Logs.folder(data).orElse(null);
+    /** The folder of the farm's own definitions, which need not be there; null where a database has none. */
+    Path analytics() {
+        return analytics != null
+                ? analytics
+                : Logs.folder(data).map(folder -> folder.resolve("analytics")).orElse(null);
     }
 
     /** Where the records are, without any password. */

@@ -37,7 +37,7 @@ final class RestoreCommand implements Callable<Integer> {
     public Integer call() {
         Restore restore = Restore.of(file, asOf);
         try (EventLog log = data.openLogOrNew()) {
-            Restored restored = restore.into(log, data.folder());
+            Restored restored = restore.into(log, data.analytics());
             StringBuilder said = new StringBuilder(events(restored.head().sequence(), "restored") + " into "
                     + data.where() + " with their hashes. Head " + restored.head() + ".");
             if (restored.leftOut() > 0) {

@@ -64,11 +64,11 @@ class BackupTest {
     }
 
     private ChainHead backup() {
-        return new Backup(log, data, CLOCK).write(file);
+        return new Backup(log, data.resolve("analytics"), CLOCK).write(file);
     }
 
     private Restored restored(EventLog into, String asOf) {
-        return Restore.of(file, asOf).into(into, folder.resolve("other"));
+        return Restore.of(file, asOf).into(into, folder.resolve("other/analytics"));
     }
 
     private String refusal(String asOf) {
@@ -246,7 +246,8 @@ class BackupTest {
         assertEquals(back + " is there already and says something else. Restore into an empty folder.", refusal(null));
         try (EventLog database = new MemoryLog(CLOCK)) {
             assertEquals(
-                    "2 of the farm's own definitions stay in the file, as a database has no place for them.",
+                    "2 of the farm's own definitions stay in the file: a database has no place for them unless"
+                            + " --analytics names one.",
                     Restore.of(file, null).into(database, null).note());
         }
     }
