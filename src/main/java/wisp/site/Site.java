@@ -171,7 +171,7 @@ public final class Site implements AutoCloseable {
             show(new Problem(503, "The log cannot be used", e.getMessage(), List.of()), ctx);
         });
         config.routes.exception(Exception.class, (e, ctx) -> {
-            LOGGER.error("{} {} failed", ctx.method(), ctx.path(), e);
+            LOGGER.error("{} {} failed", ctx.method(), Meters.route(ctx), e);
             show(new Problem(500, "Wisp made a mistake", "The server's log has the details.", List.of()), ctx);
         });
     }
