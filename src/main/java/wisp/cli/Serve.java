@@ -16,6 +16,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import wisp.records.Records;
 import wisp.site.Site;
+import wisp.site.SiteSettings;
 
 /** Serves the pages and the HTTP interface until it is stopped. */
 @Command(name = "serve", description = "Serve the pages and the HTTP interface.", mixinStandardHelpOptions = true)
@@ -38,6 +39,9 @@ final class Serve implements Callable<Integer> {
             paramLabel = "HOST",
             description = "Name that others call it by, as behind a proxy; may be given again for another.")
     private Set<String> names = Set.of();
+
+    @Mixin
+    private CalendarsOption calendars;
 
     @Option(names = "--demo", description = "Fill an empty data folder with the demo seasons first.")
     private boolean demo;
@@ -82,7 +86,7 @@ final class Serve implements Callable<Integer> {
 
     private Site start(Records records) {
         try {
-            return Site.start(records, bind, port, names);
+            return Site.start(records, new SiteSettings(bind, port, names, calendars.addresses(data)));
         } catch (JavalinBindException taken) {
             if (!ours()) {
                 throw new Refusals(

@@ -22,6 +22,7 @@ import wisp.log.LogFailure;
             FiguresCommand.class,
             Answer.class,
             DueCommand.class,
+            CalendarCommand.class,
             Verify.class,
             BackupCommand.class,
             RestoreCommand.class,

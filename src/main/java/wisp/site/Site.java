@@ -11,6 +11,7 @@ import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.slf4j.event.Level;
+import wisp.calendar.CalendarAddresses;
 import wisp.log.LogFailure;
 import wisp.records.Intake;
 import wisp.records.Records;
@@ -23,6 +24,7 @@ public final class Site implements AutoCloseable {
 
     private final Records records;
     private final OwnHosts hosts;
+    private final CalendarAddresses calendars;
     private final LiveFeed live;
     private final Meters meters;
     private final GracefulHandler graceful = new GracefulHandler();
@@ -31,9 +33,10 @@ public final class Site implements AutoCloseable {
     private final Pages pages;
     private final Javalin app;
 
-    private Site(Records records, String host, Set<String> names) {
+    private Site(Records records, SiteSettings settings) {
         this.records = records;
-        this.hosts = new OwnHosts(host, names);
+        this.hosts = new OwnHosts(settings.host(), settings.names());
+        this.calendars = settings.calendars();
         this.live = new LiveFeed(records);
         this.meters = new Meters(records, live::clients, this::underWay);
         Shelf shelf = new Shelf(records.log(), justPosted);
@@ -48,20 +51,15 @@ public final class Site implements AutoCloseable {
      * @param port 0 takes any free port
      */
     public static Site start(Records records, String host, int port) {
-        return start(records, host, port, Set.of());
+        return start(records, new SiteSettings(host, port, Set.of(), new CalendarAddresses(null)));
     }
 
-    /**
-     * Starts serving under names of its own, as behind a proxy.
-     *
-     * @param port 0 takes any free port
-     * @param names host names that requests may use beside this machine's own and the address
-     */
-    public static Site start(Records records, String host, int port, Set<String> names) {
-        Site site = new Site(records, host, names);
-        site.app.start(host, port);
+    /** Starts serving. */
+    public static Site start(Records records, SiteSettings settings) {
+        Site site = new Site(records, settings);
+        site.app.start(settings.host(), settings.port());
         LOGGER.atInfo()
-                .addKeyValue("address", host)
+                .addKeyValue("address", settings.host())
                 .addKeyValue("port", site.port())
                 .addKeyValue("sequence", records.log().last())
                 .log("serving");
@@ -110,6 +108,7 @@ public final class Site implements AutoCloseable {
         api(config);
         pages.addTo(config);
         new MedicinesPages(records).addTo(config);
+        new CalendarPages(records, calendars).addTo(config);
         errors(config);
     }
 

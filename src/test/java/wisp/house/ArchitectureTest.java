@@ -41,10 +41,11 @@ class ArchitectureTest {
         arrows.put("indicator", Set.of("event", "history", "cohort", "statistics"));
         arrows.put("question", Set.of("event", "history", "cohort", "indicator", "statistics"));
         arrows.put("due", Set.of("event", "history", "cohort", "indicator", "statistics", "tag"));
+        arrows.put("calendar", Set.of("event", "history", "cohort", "indicator", "due"));
         arrows.put("sample", Set.of("event", "log", "history", "cohort", "tag"));
         arrows.put("medicine", Set.of("event", "history", "cohort"));
         arrows.put("records", Set.of("event", "log", "history", "cohort", "indicator"));
-        Set<String> answers = Set.of("question", "due", "sample", "medicine", "tag", "statistics", "chart");
+        Set<String> answers = Set.of("question", "due", "calendar", "sample", "medicine", "tag", "statistics", "chart");
         arrows.put("report", and(answers, "event", "log", "history", "cohort", "indicator", "records"));
         arrows.put("site", and(arrows.get("report"), "report"));
         arrows.put("cli", and(arrows.get("site"), "site", "backup", "interchange", "simulation"));

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Clock;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import wisp.calendar.CalendarAddresses;
 import wisp.indicator.Definitions;
 import wisp.log.MemoryLog;
 import wisp.records.Records;
@@ -29,7 +30,8 @@ class NamedSiteTest {
     private static void answers(String bind) throws IOException {
         try (Records records =
                         new Records(new MemoryLog(Clock.systemUTC()), Definitions.load(null), Clock.systemUTC());
-                Site site = Site.start(records, bind, 0, Set.of("Calves.Example"))) {
+                Site site = Site.start(
+                        records, new SiteSettings(bind, 0, Set.of("Calves.Example"), new CalendarAddresses(null)))) {
             assertTrue(asHost(site, "calves.example").startsWith("HTTP/1.1 200"));
             assertTrue(asHost(site, "CALVES.example:443").startsWith("HTTP/1.1 200"));
             assertTrue(asHost(site, "localhost").startsWith("HTTP/1.1 200"));
