@@ -1,15 +1,14 @@
 package wisp.calendar;
 
+import biweekly.ICalDataType;
 import biweekly.ICalVersion;
 import biweekly.ICalendar;
 import biweekly.component.VAlarm;
 import biweekly.component.VEvent;
 import biweekly.io.text.ICalWriter;
 import biweekly.property.Classification;
-import biweekly.property.RefreshInterval;
 import biweekly.property.Trigger;
 import biweekly.util.DateTimeComponents;
-import biweekly.util.Duration;
 import biweekly.util.ICalDate;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -73,8 +72,8 @@ public final class DueCalendar {
         calendar.setProductId(PRODUCT);
         calendar.setName(name);
         calendar.addExperimentalProperty("X-WR-CALNAME", name);
-        calendar.setRefreshInterval(
-                new RefreshInterval(Duration.builder().minutes(15).build()));
+        // RFC 7986, section 5.7, demands the type; the library's own property leaves it out
+        calendar.addExperimentalProperty("REFRESH-INTERVAL", ICalDataType.DURATION, "PT15M");
         items.stream().filter(this::holds).map(this::event).forEach(calendar::addEvent);
         StringWriter text = new StringWriter();
         try (ICalWriter writer = new ICalWriter(text, ICalVersion.V2_0)) {
