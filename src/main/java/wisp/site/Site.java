@@ -109,6 +109,7 @@ public final class Site implements AutoCloseable {
         pages.addTo(config);
         new MedicinesPages(records).addTo(config);
         new CalendarPages(records, calendars).addTo(config);
+        new ProofPages(records).addTo(config);
         errors(config);
     }
 

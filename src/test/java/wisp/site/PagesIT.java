@@ -119,6 +119,8 @@ class PagesIT {
         pages.put("samples", demo.address("/samples"));
         pages.put("samples-alert", corrected.address("/samples"));
         pages.put("records", demo.address("/records"));
+        pages.put("proofs", demo.address("/proof"));
+        pages.put("proof", demo.address("/proof/tagged-inside-limit"));
         pages.put("medicines", demo.address("/medicines?given-from=2026-01-01"));
         pages.put("error", demo.address("/?by=moon&sex=both"));
         pages.put("empty", empty.address("/"));

@@ -54,6 +54,7 @@ class SiteTest {
                         "/api/v1/calves",
                         "/api/v1/calves/{key}",
                         "/api/v1/due",
+                        "/api/v1/due.ics",
                         "/api/v1/events",
                         "/api/v1/events/live",
                         "/api/v1/figures",

@@ -54,12 +54,17 @@ final class SmallSite implements AutoCloseable {
 
     /** Records an event of source {@code test}, whose id is {@code e} and a number; it must be accepted. */
     String event(String type, String subject, String time, String data) {
+        return recordedLater(type, subject, time, time, data);
+    }
+
+    /** The same, recorded at another time than it happened. */
+    String recordedLater(String type, String subject, String time, String recorded, String data) {
         String id = "e" + next++;
         Reading reading = records.reader()
                 .read("{\"specversion\":\"1.0\",\"id\":\"" + id
                         + "\",\"source\":\"test\",\"type\":\"" + type + "\",\"subject\":\"" + subject + "\",\"time\":\""
                         + time
-                        + "\",\"recordedtime\":\"" + time + "\",\"data\":" + data + "}");
+                        + "\",\"recordedtime\":\"" + recorded + "\",\"data\":" + data + "}");
         if (records.take(List.of(reading), false).accepted() != 1) {
             throw new IllegalStateException(reading.faults().toString());
         }

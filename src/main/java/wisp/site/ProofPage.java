@@ -1,0 +1,165 @@
+package wisp.site;
+
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import wisp.chart.SvgPainter;
+import wisp.due.Breach;
+import wisp.due.DueRule;
+import wisp.due.Proof;
+import wisp.due.ProofCalf;
+import wisp.event.Fault;
+
+/**
+ * What can be shown of one limit: how many were inside, how long it took, and every calf that was not.
+ *
+ * @param answer one or two sentences
+ * @param counts how many calves count in which way, each opening its calves
+ * @param picture SVG, empty where no calf's time is known
+ * @param milestones the share done by some times
+ * @param outside every calf outside, by both clocks
+ * @param enteredLate calves inside, of which the record came in after the limit
+ * @param rules the limits used, with their sources
+ * @param list the calves of the count that is asked for, empty where none is
+ */
+public record ProofPage(
+        Frame frame,
+        String id,
+        String title,
+        List<String> answer,
+        List<Count> counts,
+        String picture,
+        List<Milestone> milestones,
+        List<Outside> outside,
+        List<Outside> enteredLate,
+        List<Rule> rules,
+        String listTitle,
+        List<Outside> list) {
+    /** The parameter that opens the calves behind a count. */
+    static final String PART = "part";
+
+    private static final int MILESTONES = 8;
+
+    /** How many calves count in one way. */
+    public record Count(String name, int calves, String href) {}
+
+    /** The share done by a time. */
+    public record Milestone(String time, String share, String interval, int waiting) {}
+
+    /** One calf and what is on record of it. */
+    public record Outside(String name, String href, String words) {}
+
+    /** A limit and what it stands on. */
+    public record Rule(String limit, String kind, String source, String status, String remarks) {}
+
+    static ProofPage of(Asked asked, Proof proof, String part) {
+        Map<String, String> kept = part == null || part.isBlank() ? Map.of() : Map.of(PART, part);
+        String path = "/proof/" + proof.id();
+        Frame frame = Frame.of(asked, proof.title(), path, kept);
+        Links links = frame.links();
+        ProofCalf.Part asksFor = part(part);
+        return new ProofPage(
+                frame,
+                proof.id(),
+                title(proof),
+                ProofWords.answer(proof),
+                counts(proof, links, path),
+                proof.curve() == null ? "" : SvgPainter.figure(ProofPicture.of(proof)),
+                milestones(proof),
+                breaches(proof.outside(), links),
+                breaches(proof.enteredLate(), links),
+                rules(proof),
+                asksFor == null ? "" : ProofWords.part(asksFor),
+                asksFor == null ? List.of() : listed(proof, asksFor, links));
+    }
+
+    static String title(Proof proof) {
+        return proof.title().substring(0, 1).toUpperCase(Locale.ROOT)
+                + proof.title().substring(1);
+    }
+
+    private static ProofCalf.Part part(String word) {
+        if (word == null || word.isBlank()) {
+            return null;
+        }
+        for (ProofCalf.Part one : ProofCalf.Part.values()) {
+            if (word(one).equals(word)) {
+                return one;
+            }
+        }
+        throw Problem.parameters(List.of(new Fault(
+                PART, "\"" + word + "\" is no part of a proof.", "Write inside, breach, pending or left-out.")));
+    }
+
+    private static String word(ProofCalf.Part part) {
+        return part.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    private static List<Count> counts(Proof proof, Links links, String path) {
+        List<Count> counts = new ArrayList<>();
+        for (ProofCalf.Part part : ProofCalf.Part.values()) {
+            String href = links.to(path, Map.of(PART, word(part))) + "#calves";
+            counts.add(new Count(ProofWords.part(part), proof.count(part), href));
+        }
+        return counts;
+    }
+
+    /** Some of the curve's steps: the last at or before each of a few times, the limits' own among them. */
+    private static List<Milestone> milestones(Proof proof) {
+        List<Milestone> milestones = new ArrayList<>();
+        if (proof.curve() == null) {
+            return milestones;
+        }
+        for (double time : ProofPicture.times(proof, MILESTONES)) {
+            var there = proof.curve().at(time);
+            milestones.add(new Milestone(
+                    ProofWords.time(proof, time),
+                    ProofWords.percent(there.value()),
+                    ProofWords.percent(there.low()) + " to " + ProofWords.percent(there.high()),
+                    proof.curve().atRiskAt(time)));
+        }
+        return milestones;
+    }
+
+    private static List<Outside> breaches(List<Breach> breaches, Links links) {
+        return breaches.stream()
+                .map(one -> new Outside(
+                        CalfName.of(one.life()).both(), links.calf(one.life().key()), one.words()))
+                .toList();
+    }
+
+    private static List<Outside> listed(Proof proof, ProofCalf.Part part, Links links) {
+        return proof.calves().stream()
+                .filter(calf -> calf.part() == part)
+                .map(calf -> new Outside(
+                        CalfName.of(calf.life()).both(), links.calf(calf.life().key()), done(calf)))
+                .toList();
+    }
+
+    private static String done(ProofCalf calf) {
+        ZoneId zone = calf.life().farm().zone();
+        return calf.done() == null
+                ? "nothing on record"
+                : "done " + Shown.moment(calf.done().time(), calf.done().timeKnown(), zone) + ", recorded "
+                        + Shown.moment(calf.done().recorded(), true, zone);
+    }
+
+    private static List<Rule> rules(Proof proof) {
+        List<Rule> rules = new ArrayList<>();
+        for (DueRule rule : proof.limits().keySet()) {
+            String place = rule.place().isEmpty() ? "" : rule.place() + ": ";
+            String read = rule.basis().readOn().isEmpty()
+                    ? ""
+                    : ", last checked " + rule.basis().readOn();
+            rules.add(new Rule(
+                    place + rule.limit(),
+                    rule.basis().kind().word(),
+                    rule.basis().source(),
+                    rule.basis().status() + read,
+                    rule.basis().remarks()));
+        }
+        return rules;
+    }
+}
