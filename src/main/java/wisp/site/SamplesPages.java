@@ -65,7 +65,8 @@ final class SamplesPages {
             return;
         }
         String form = sent(ctx, "form");
-        String calf = sent(ctx, "calf").isEmpty() ? sent(ctx, "other") : sent(ctx, "calf");
+        // two forms, so that the Enter key in the field never presses the button of another calf
+        String calf = sent(ctx, "other").isEmpty() ? sent(ctx, "calf") : sent(ctx, "other");
         String sentBefore = calfOf(asked, form + ".sample");
         if (sentBefore != null) {
             done(ctx, asked, sentBefore);
