@@ -1,5 +1,5 @@
 // On paper everything is unfolded, also where a style sheet cannot do it.
-addEventListener("beforeprint", () => document.querySelectorAll("details.fold").forEach(one => { one.open = true; }));
+addEventListener("beforeprint", () => document.querySelectorAll(".fold, .standing-alert details").forEach(one => { one.open = true; }));
 
 // New events: fetches this page again and swaps the parts that differ, without a jump.
 (() => {

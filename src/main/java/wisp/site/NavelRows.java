@@ -94,7 +94,7 @@ public final class NavelRows {
         NavelCalvesAsked late = treated.of(NavelGroup.TREATED_LATE);
         return new CareRow(
                 risk(stratum.name(), stratum.risk(), treated),
-                stratum.against().why() != null ? "compared with" : ratioText(ratio),
+                stratum.against().why() != null ? "the reference" : ratioText(ratio),
                 links.count(stratum.early().cases(), early.casesOnly()),
                 links.count(stratum.early().n(), early),
                 links.count(stratum.late().cases(), late.casesOnly()),

@@ -49,17 +49,18 @@ final class PensWords {
                     : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be told"
                             + " apart.";
         }
-        double points = 100 * places.difference().value();
-        String span =
-                " (95 % interval " + Shown.decimals(100 * places.difference().low(), 0) + " to "
-                        + Shown.decimals(100 * places.difference().high(), 0) + ")";
+        Interval points = places.difference();
+        String span = " (95 % interval " + points(points.low()) + " to " + points(points.high()) + ")";
         String counts = places.elsewhere().dirty() + " of " + places.elsewhere().n()
                 + " calves born in places never bedded or cleaned out by the records (such as cubicles, a passage or"
                 + " the field) were dirty, " + places.kept().dirty() + " of "
-                + places.kept().n() + " in kept pens: "
-                + Shown.decimals(Math.abs(points), 0) + " percentage points "
-                + (points < 0 ? "fewer" : "more") + span;
+                + places.kept().n() + " in kept pens: in 100 calves " + points(points.value()) + span;
         return counts + (places.moreThanChance() ? ", more than chance." : ", which could be chance.");
+    }
+
+    private static String points(double difference) {
+        String size = Shown.decimals(Math.abs(100 * difference), 0);
+        return size.equals("0") ? "none" : size + (difference < 0 ? " fewer" : " more");
     }
 
     static String term(DirtinessTerm term, TimeOfYear year) {

@@ -1,6 +1,9 @@
 package wisp.site;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import wisp.cohort.Cohort;
 import wisp.event.SampleResult;
 import wisp.history.Life;
@@ -19,6 +22,22 @@ import wisp.sample.StandingAlert;
  */
 public record SampleAlert(
         String who, String href, String what, String details, boolean matched, String dam, String damHref) {
+
+    /** Up to so many are shown at once; more stand behind their number, so that each page still begins with its answer. */
+    public static final int FEW = 3;
+
+    /** How many there are and of which results, such as {@code 3 tissue samples are not negative: 1 positive, 2 inconclusive}. */
+    public static String head(List<SampleAlert> alerts) {
+        Map<String, Long> results = alerts.stream()
+                .collect(Collectors.groupingBy(SampleAlert::what, LinkedHashMap::new, Collectors.counting()));
+        if (alerts.size() == 1) {
+            return "A tissue sample is not negative: " + alerts.get(0).what();
+        }
+        return alerts.size() + " tissue samples are not negative: "
+                + results.entrySet().stream()
+                        .map(one -> one.getValue() + " " + one.getKey())
+                        .collect(Collectors.joining(", "));
+    }
 
     /** Those that stand in a cohort. */
     static List<SampleAlert> of(Cohort cohort, Links links) {

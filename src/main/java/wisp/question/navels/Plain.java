@@ -67,8 +67,8 @@ public final class Plain {
         return p < 0.001 ? "below 0.001" : number(p, p < 0.1 ? 3 : 2);
     }
 
-    /** A number with so many decimal places. */
+    /** A number with so many decimal places and a true minus sign. */
     public static String number(double value, int places) {
-        return String.format(Locale.ROOT, "%." + places + "f", value);
+        return String.format(Locale.ROOT, "%." + places + "f", value).replace('-', '−');
     }
 }
