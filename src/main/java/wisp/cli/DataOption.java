@@ -59,6 +59,11 @@ final class DataOption {
                 : Logs.folder(data).map(folder -> folder.resolve("analytics")).orElse(null);
     }
 
+    /** The data folder, null where a database holds the records. */
+    Path folder() {
+        return Logs.folder(data).orElse(null);
+    }
+
     /** Where the records are, without any password. */
     String where() {
         return Logs.place(data);
