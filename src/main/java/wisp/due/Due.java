@@ -21,6 +21,7 @@ public final class Due {
                         new NavelSteps(),
                         new ColostrumSteps(),
                         new TagSteps(),
+                        new LostTagStep(),
                         new SampleSteps(),
                         new CastrationStep(),
                         new BloodStep(),
