@@ -22,8 +22,7 @@ final class ColostrumSteps implements Step {
 
     private static DueItem amount(DueCalf calf, PracticeStep step) {
         DueItem item = NavelSteps.asked(calf, step, EventType.COLOSTRUM_FED);
-        Double weight = calf.life().birth().weightKg();
-        double wanted = weight == null ? step.otherwise() : weight * step.shareOfBirthWeight();
+        double wanted = step.litres(calf.life().birth().weightKg());
         double fed = 0;
         LifeEvent unmeasured = null;
         for (LifeEvent event : calf.events(EventType.COLOSTRUM_FED).toList()) {

@@ -32,4 +32,17 @@ public record PracticeStep(
         Double shareOfBirthWeight,
         Double otherwise,
         List<Enterprise> herds,
-        Basis basis) {}
+        Basis basis) {
+
+    /**
+     * Litres that are asked for; 0 where no amount is.
+     *
+     * @param birthWeightKg null where it is not known
+     */
+    public double litres(Double birthWeightKg) {
+        if (otherwise == null || shareOfBirthWeight == null) {
+            return 0;
+        }
+        return birthWeightKg == null ? otherwise : birthWeightKg * shareOfBirthWeight;
+    }
+}

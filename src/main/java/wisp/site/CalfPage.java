@@ -33,6 +33,7 @@ import wisp.records.Records;
  * @param marks events that no figure counts
  * @param tags its tags to look at again
  * @param withdrawn events that a correction withdrew or replaced
+ * @param due what is to be done with it
  * @param mendable whether corrections may be written: only what is known now can be mended
  */
 public record CalfPage(
@@ -49,6 +50,7 @@ public record CalfPage(
         List<Marked> marks,
         List<TagToLookAt> tags,
         List<Replaced> withdrawn,
+        List<CalfDue> due,
         boolean mendable) {
     private static final Duration LATE = Duration.ofHours(24);
 
@@ -115,6 +117,7 @@ public record CalfPage(
                 life.withdrawn().stream()
                         .map(one -> replaced(one, zone, mending))
                         .toList(),
+                CalfDue.of(life, row, asked, records),
                 now);
     }
 

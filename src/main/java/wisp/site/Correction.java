@@ -2,10 +2,7 @@ package wisp.site;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.time.DateTimeException;
-import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -75,27 +72,10 @@ record Correction(EventReader.Reading event, List<Fault> faults) {
     }
 
     private static OffsetDateTime time(MendForm form, MendTarget target, List<Fault> faults) {
-        LocalDateTime local;
-        try {
-            local = LocalDateTime.parse(form.time());
-        } catch (DateTimeException wrong) {
-            String problem = "\"" + form.time() + "\" is not a day and an hour.";
-            faults.add(new Fault("time", problem, "Write it as 2026-03-01T07:30."));
-            return null;
-        }
-        if (form.dayOnly()) {
-            return local.toLocalDate().atStartOfDay(target.zone()).toOffsetDateTime();
-        }
-        List<ZoneOffset> offsets = target.zone().getRules().getValidOffsets(local);
-        if (offsets.isEmpty()) {
-            String problem = "The clocks were put forward that night: there was no such time.";
-            faults.add(new Fault("time", problem, "Write an hour that the clock showed."));
-            return null;
-        }
+        OffsetDateTime typed = TypedTime.read(form.time(), form.later(), form.dayOnly(), target.zone(), faults);
         OffsetDateTime old = target.event().time().atZone(target.zone()).toOffsetDateTime();
-        boolean second = offsets.size() == 2 && form.later();
-        OffsetDateTime typed = local.atOffset(offsets.get(second ? 1 : 0));
-        return typed.isEqual(old.truncatedTo(ChronoUnit.SECONDS)) ? old : typed;
+        boolean same = typed != null && !form.dayOnly() && typed.isEqual(old.truncatedTo(ChronoUnit.SECONDS));
+        return same ? old : typed;
     }
 
     private static ObjectNode envelope(MendForm form, MendTarget target, EventType type, String time, ObjectNode data) {

@@ -107,6 +107,11 @@ public record Frame(
         return text.length() >= 10 ? text.substring(0, 10) : "";
     }
 
+    /** Whether the day of knowledge is folded away, where what is to be done now comes first. */
+    public boolean folded() {
+        return path.equals("/due") && asOfDay().isEmpty();
+    }
+
     /** The season in words. */
     public String seasonWords() {
         return season.equals(Selection.ALL) ? "all seasons" : season;

@@ -1,7 +1,5 @@
 package wisp.site;
 
-import java.time.DateTimeException;
-import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import wisp.event.EventType;
@@ -84,7 +82,7 @@ public record MendPage(
                 target.correction(),
                 form,
                 token,
-                ambiguous(form, target),
+                TypedTime.twice(form.time(), target.zone()),
                 target.zone().getId(),
                 faults);
     }
@@ -122,17 +120,5 @@ public record MendPage(
                 .filter(fault -> !shown.contains(fault.field()))
                 .filter(fault -> !fault.field().equals("time") && !fault.field().equals("reason"))
                 .toList();
-    }
-
-    private static boolean ambiguous(MendForm form, MendTarget target) {
-        try {
-            return target.zone()
-                            .getRules()
-                            .getValidOffsets(LocalDateTime.parse(form.time()))
-                            .size()
-                    > 1;
-        } catch (DateTimeException noSuchDay) {
-            return false;
-        }
     }
 }

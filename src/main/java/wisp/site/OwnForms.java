@@ -46,7 +46,7 @@ final class OwnForms {
             throw new Problem(
                     403,
                     "This form comes from elsewhere",
-                    "Only Wisp's own pages may record a correction: open the event's page here and send it from there.",
+                    "Only Wisp's own pages may record anything: open the page here and send its form from there.",
                     List.of());
         }
     }

@@ -110,6 +110,7 @@ public final class Site implements AutoCloseable {
         new MedicinesPages(records).addTo(config);
         new CalendarPages(records, calendars).addTo(config);
         new ProofPages(records).addTo(config);
+        new DuePages(records).addTo(config);
         errors(config);
     }
 

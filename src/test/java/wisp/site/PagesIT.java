@@ -40,6 +40,7 @@ class PagesIT {
     private static RunningSite demo;
     private static RunningSite corrected;
     private static RunningSite empty;
+    private static RunningSite morning;
     private static Browser browser;
 
     @BeforeAll
@@ -47,6 +48,7 @@ class PagesIT {
         demo = RunningSite.demo(folder.resolve("demo"));
         corrected = RunningSite.over(folder.resolve("corrected"));
         empty = RunningSite.over(folder.resolve("empty"));
+        morning = CalvingMorning.serve(folder.resolve("morning"));
         String life = String.join(
                 "\n",
                 event(
@@ -101,6 +103,7 @@ class PagesIT {
         demo.close();
         corrected.close();
         empty.close();
+        morning.close();
     }
 
     /** Every kind of page, by the name of its photograph. */
@@ -118,6 +121,12 @@ class PagesIT {
         pages.put("pens", demo.address("/pens"));
         pages.put("samples", demo.address("/samples"));
         pages.put("samples-alert", corrected.address("/samples"));
+        pages.put("due", morning.address("/due"));
+        pages.put("due-by-pen", morning.address("/due?order=pen"));
+        pages.put("due-open", morning.address("/due?open=d-5-castrate&worker=Ann"));
+        pages.put("due-demo", demo.address("/due?on=2025-10-15"));
+        pages.put("due-past", morning.address("/due?as-of=2026-04-13"));
+        pages.put("calf-due", morning.address("/calves/26-092"));
         pages.put("records", demo.address("/records"));
         pages.put("proofs", demo.address("/proof"));
         pages.put("proof", demo.address("/proof/tagged-inside-limit"));
@@ -164,7 +173,9 @@ class PagesIT {
                 List.of(
                         "a To the page's content",
                         "a Wisp",
+                        "a Due",
                         "a Season",
+                        "a Due",
                         "a Navels",
                         "a Pens",
                         "a Calves",
@@ -190,7 +201,7 @@ class PagesIT {
     @Test
     void withoutScriptsNothingIsMissing() {
         browser.width(PHONE);
-        for (String path : List.of("/", "/figures/dirty-calves?by=pen", "/calves/2025-26-0178")) {
+        for (String path : List.of("/", "/figures/dirty-calves?by=pen", "/calves/2025-26-0178", "/due?on=2025-10-15")) {
             browser.open(demo.address(path));
             String with = browser.driver().findElement(By.tagName("main")).getText();
             browser.scripts(false);
@@ -261,7 +272,7 @@ class PagesIT {
     @Test
     void everyPagePrints() throws IOException {
         browser.width(DESK);
-        for (String name : List.of("season", "figure-by-pen", "calf")) {
+        for (String name : List.of("season", "figure-by-pen", "calf", "due")) {
             browser.open(pages().get(name));
             byte[] pdf = browser.print();
             assertEquals("%PDF-", new String(pdf, 0, 5, StandardCharsets.ISO_8859_1));
