@@ -23,10 +23,15 @@ import wisp.sample.StandingAlert;
 public record SampleAlert(
         String who, String href, String what, String details, boolean matched, String dam, String damHref) {
 
-    /** Up to so many are shown at once; more stand behind their number, so that each page still begins with its answer. */
+    /**
+     * Up to so many are shown at once; more stand behind their number, so that each page still begins with its answer.
+     */
     public static final int FEW = 3;
 
-    /** How many there are and of which results, such as {@code 3 tissue samples are not negative: 1 positive, 2 inconclusive}. */
+    /**
+     * How many there are and of which results, such as {@code 3 tissue samples are not negative: 1 positive, 2
+     * inconclusive}.
+     */
     public static String head(List<SampleAlert> alerts) {
         Map<String, Long> results = alerts.stream()
                 .collect(Collectors.groupingBy(SampleAlert::what, LinkedHashMap::new, Collectors.counting()));

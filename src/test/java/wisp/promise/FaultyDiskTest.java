@@ -14,8 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The disk below a running server fills, or refuses to take more: nothing more is acknowledged, what was acknowledged is
- * still served, and with space again it goes on. Where no file system can be mounted, a limit on the size of files
+ * The disk below a running server fills, or refuses to take more: nothing more is acknowledged, what was acknowledged
+ * is still served, and with space again it goes on. Where no file system can be mounted, a limit on the size of files
  * stands in for a full one.
  */
 class FaultyDiskTest {
