@@ -14,7 +14,7 @@ import wisp.event.Treated;
  *
  * <p>The last day is the local date of the treatment, by the farm's clocks, plus the {@code meat_withdrawal_days} that
  * were recorded with it; the withdrawal ends when that day ends. Counting to the end of the day never makes a period
- * shorter than the days on the label; the label and the vet decide.
+ * shorter than the days on the label; the label and the vet decide. A period of 0 days is none: it ends as it begins.
  *
  * @param treatment the treatment
  * @param medicine what was given
@@ -53,8 +53,11 @@ public record MeatWithdrawal(LifeEvent treatment, String medicine, LocalDate las
             LocalDate last = days == null
                     ? null
                     : event.time().atZone(zone).toLocalDate().plusDays(days);
-            Instant end =
-                    last == null ? null : last.plusDays(1).atStartOfDay(zone).toInstant();
+            Instant end = last == null
+                    ? null
+                    : days == 0
+                            ? event.time()
+                            : last.plusDays(1).atStartOfDay(zone).toInstant();
             all.add(new MeatWithdrawal(event, treated.medicine(), last, end, counts));
         }
     }

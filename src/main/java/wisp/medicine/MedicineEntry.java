@@ -1,6 +1,5 @@
 package wisp.medicine;
 
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
@@ -84,12 +83,5 @@ public record MedicineEntry(
                 .filter(number -> !number.isEmpty())
                 .distinct()
                 .toList();
-    }
-
-    /** Whether the withdrawal runs at a moment after it was given, as far as recorded. */
-    public boolean runsAt(Instant moment) {
-        return lastDay != null
-                && !moment.isBefore(event.time())
-                && !moment.atZone(zone()).toLocalDate().isAfter(lastDay);
     }
 }

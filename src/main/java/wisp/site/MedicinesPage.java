@@ -42,7 +42,7 @@ public record MedicinesPage(
         List<MedicineSheet.Row> rows,
         int more) {
     static final Set<String> PARAMETERS = Set.of("given-from", "given-to");
-    private static final int SHOWN = 200;
+    private static final int SHOWN = 40;
 
     /** An animal under withdrawal. */
     public record Under(String calf, String href, String medicine, String until) {}

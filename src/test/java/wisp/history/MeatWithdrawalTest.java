@@ -56,6 +56,15 @@ class MeatWithdrawalTest {
     }
 
     @Test
+    void aPeriodOfNoDaysHoldsNothingBack() {
+        birth("2026-05-01T06:00:00+01:00");
+        treated("2026-05-04T09:30:00+01:00", "0");
+        assertFalse(only().runsAt(Instant.parse("2026-05-04T08:30:00Z")));
+        assertFalse(only().runsAt(Instant.parse("2026-05-04T20:00:00Z")));
+        assertEquals(LocalDate.parse("2026-05-04"), only().lastDay());
+    }
+
+    @Test
     void withoutDaysThereIsNoEnd() {
         birth("2026-05-01T06:00:00+01:00");
         treated("2026-05-04T09:30:00+01:00", "null");
