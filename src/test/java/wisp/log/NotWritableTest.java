@@ -110,6 +110,7 @@ class NotWritableTest {
                                     "sqlite",
                                     "jackson",
                                     "slf4j",
+                                    "logback",
                                     "reactive",
                                     "r2dbc",
                                     "canonical",
