@@ -109,7 +109,7 @@ public record DueTick(int turn, String usual, Map<String, String> preset, String
                 ? tick(
                         "Fed " + fields.get(0).value() + " l",
                         Map.of("volume_l", fields.get(0).value()),
-                        "Other amount, method or hour",
+                        "Other amount or hour",
                         blank)
                 : tick("", Map.of(), "Record a feeding", blank);
     }
