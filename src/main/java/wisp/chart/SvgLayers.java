@@ -137,10 +137,9 @@ final class SvgLayers implements Layer.Reader<String> {
         String words = Xml.text(mark.words());
         // what is drawn may be large enough for a finger by itself
         boolean covered = drawn.endsWith(SvgPainter.rect(" class=\"bar\"", reach));
-        String hit = covered ? "" : SvgPainter.rect(" class=\"hit\" fill-opacity=\"0\"", reach);
+        String hit = covered ? "" : SvgShape.hit(reach);
         return mark.link()
-                .map(page -> "<a href=\"" + Xml.text(page) + "\" aria-label=\"" + words + "\"><title>" + words
-                        + "</title>" + drawn + hit + "</a>\n")
+                .map(page -> "<a href=\"" + Xml.text(page) + "\"><title>" + words + "</title>" + drawn + hit + "</a>\n")
                 .orElse("<g><title>" + words + "</title>" + drawn + "</g>\n");
     }
 }

@@ -15,16 +15,17 @@ import wisp.tag.TagNumber;
  *
  * @param find what a calf's key or tag must hold, empty for all
  * @param calves one a row
+ * @param leaf which of them stand on this leaf
  * @param elsewhere how many more are found among the calves that the filters leave out
  * @param everywhere the page that shows them too
  */
-public record CalvesPage(Frame frame, String find, List<Row> calves, int elsewhere, String everywhere) {
+public record CalvesPage(Frame frame, String find, List<Row> calves, Leaf leaf, int elsewhere, String everywhere) {
 
     /** One calf. */
     public record Row(
             CalfName name, String href, String born, String sex, String pen, String tags, String state, int marks) {}
 
-    static CalvesPage of(Asked asked, String find) {
+    static CalvesPage of(Asked asked, String find, String number) {
         String part = find == null ? "" : find.strip();
         Map<String, String> kept = part.isEmpty() ? Map.of() : Map.of("find", part);
         Frame frame = Frame.of(asked, "Calves", "/calves", kept);
@@ -35,9 +36,11 @@ public record CalvesPage(Frame frame, String find, List<Row> calves, int elsewhe
         lives.sort((a, b) -> b.born().time().compareTo(a.born().time()));
         FoundCalf wanted = new FoundCalf(part);
         lives.removeIf(life -> !wanted.fits(life));
-        List<Row> rows = lives.stream().map(life -> row(life, frame.links())).toList();
+        Leaf leaf = Leaf.of(lives.size(), number, frame, Map.of());
+        List<Row> rows =
+                leaf.of(lives).stream().map(life -> row(life, frame.links())).toList();
         int all = part.isEmpty()
-                ? rows.size()
+                ? lives.size()
                 : (int) asked.cohort().lives().stream()
                         .filter(life -> life.born() != null && wanted.fits(life))
                         .count();
@@ -46,11 +49,15 @@ public record CalvesPage(Frame frame, String find, List<Row> calves, int elsewhe
                 .filter(name -> !name.equals("season") && !name.equals("as-of"))
                 .forEach(name -> wide.put(name, ""));
         return new CalvesPage(
-                frame, part, rows, all - rows.size(), frame.links().to("/calves", wide));
+                frame, part, rows, leaf, all - lives.size(), frame.links().to("/calves", wide));
     }
 
     private static Row row(Life life, Links links) {
-        String tags = EarTags.of(life).numbers().stream().map(TagNumber::shown).collect(Collectors.joining(", "));
+        CalfName name = CalfName.of(life);
+        String tags = EarTags.of(life).numbers().stream()
+                .map(TagNumber::shown)
+                .filter(tag -> !tag.equals(name.shown()))
+                .collect(Collectors.joining(", "));
         String state = life.exit() == null
                 ? "here"
                 : switch (life.exit().kind()) {
@@ -61,7 +68,7 @@ public record CalvesPage(Frame frame, String find, List<Row> calves, int elsewhe
                         "left " + Shown.day(life.exit().time(), life.farm().zone());
                 };
         return new Row(
-                CalfName.of(life),
+                name,
                 links.calf(life.key()),
                 Shown.moment(
                         life.born().time(), life.birthTimeKnown(), life.farm().zone()),

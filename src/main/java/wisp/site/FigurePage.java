@@ -32,6 +32,7 @@ import wisp.site.CalvesBehind.Part;
  * @param counts every count of it that has a list
  * @param listTitle what the list of calves shows, empty where no count was asked for
  * @param calves the calves, or episodes, of the count asked for
+ * @param leaf which of them stand on this leaf
  */
 public record FigurePage(
         Frame frame,
@@ -54,6 +55,7 @@ public record FigurePage(
         List<Count> counts,
         String listTitle,
         List<Listed> calves,
+        Leaf leaf,
         String caution) {
 
     /** One of the figure's counts. */
@@ -76,6 +78,8 @@ public record FigurePage(
         Frame frame = Frame.of(asked, indicator.title(), "/figures/" + id, kept);
         Stratum by = asked.selection().by();
         Picture picture = by == null ? null : StrataPicture.of(whole, by, frame.links());
+        List<Listed> calves = behind.asked() ? calves(asked, behind, frame.links()) : List.of();
+        Leaf leaf = Leaf.of(calves.size(), address.parameter(Leaf.PARAMETER), frame, list(address));
         return new FigurePage(
                 frame,
                 FigureRow.of(whole, frame.links()),
@@ -98,8 +102,20 @@ public record FigurePage(
                 LimitUsed.of(indicator, records.definitions(), asked.cohort(), asked.selection()),
                 counts(behind, frame.links()),
                 behind.asked() ? title(behind, address.parameter("reason"), by) : "",
-                behind.asked() ? calves(asked, behind, frame.links()) : List.of(),
+                leaf.of(calves),
+                leaf,
                 Cautions.of(indicator));
+    }
+
+    /** What names the list beside its part. */
+    private static Map<String, String> list(Address address) {
+        Map<String, String> list = new LinkedHashMap<>();
+        for (String name : List.of("reason", "stratum")) {
+            if (address.parameter(name) != null) {
+                list.put(name, address.parameter(name));
+            }
+        }
+        return list;
     }
 
     private static List<Count> counts(CalvesBehind behind, Links links) {

@@ -52,6 +52,9 @@ final class LimitLanes {
                 .toList();
         List<LifeLane.Span> spans = by == null ? List.of() : List.of(new LifeLane.Span(0, by + 1.0));
         String words = by == null ? name : name + ", by day " + by;
+        if (!done.isEmpty() && done.stream().allMatch(LimitLanes::otherMethod)) {
+            words = "Castration, no ring (a ring by day " + by + ")";
+        }
         LifeLane lane = new LifeLane(words, Ink.MUTED, spans, late ? Ink.ALARM : Ink.FIRST, marks);
         if (!lane.isEmpty()) {
             lanes.add(lane);
@@ -59,9 +62,11 @@ final class LimitLanes {
     }
 
     private boolean late(LifeEvent event, int by) {
-        boolean otherMethod =
-                event.data() instanceof Castrated castrated && castrated.method() != Castrated.Method.RING;
-        return !otherMethod && life.dayOfLife(event.time()) > by;
+        return !otherMethod(event) && life.dayOfLife(event.time()) > by;
+    }
+
+    private static boolean otherMethod(LifeEvent event) {
+        return event.data() instanceof Castrated castrated && castrated.method() != Castrated.Method.RING;
     }
 
     private String caption(LifeEvent event, Integer by) {

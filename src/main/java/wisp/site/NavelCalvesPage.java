@@ -2,6 +2,7 @@ package wisp.site;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import wisp.cohort.Cohort;
 import wisp.history.Life;
 import wisp.indicator.Verdict;
@@ -14,8 +15,9 @@ import wisp.question.navels.Plain;
  *
  * @param title what they have in common
  * @param calves one a row, as many as the count says
+ * @param leaf which of them stand on this leaf
  */
-public record NavelCalvesPage(Frame frame, String title, List<Row> calves) {
+public record NavelCalvesPage(Frame frame, String title, List<Row> calves, Leaf leaf) {
 
     /** One calf. */
     public record Row(
@@ -28,13 +30,16 @@ public record NavelCalvesPage(Frame frame, String title, List<Row> calves) {
             String outcome,
             boolean sick) {}
 
-    static NavelCalvesPage of(Asked asked, NavelCalvesAsked wanted, NavelsAnswer answer) {
+    static NavelCalvesPage of(Asked asked, NavelCalvesAsked wanted, NavelsAnswer answer, String number) {
         Frame frame = Frame.of(asked, wanted.title(), "/navels/calves", wanted.parameters());
-        List<Row> rows = wanted.of(answer).stream()
+        List<NavelCalf> calves = wanted.of(answer).stream()
                 .sorted(Comparator.comparing(NavelCalf::sick).reversed())
+                .toList();
+        Leaf leaf = Leaf.of(calves.size(), number, frame, Map.of());
+        List<Row> rows = leaf.of(calves).stream()
                 .map(calf -> row(asked.cohort(), calf, frame.links()))
                 .toList();
-        return new NavelCalvesPage(frame, wanted.title(), rows);
+        return new NavelCalvesPage(frame, wanted.title(), rows, leaf);
     }
 
     private static Row row(Cohort cohort, NavelCalf calf, Links links) {

@@ -4,6 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import tech.tablesaw.api.Table;
@@ -59,8 +60,11 @@ final class NavelsPages {
     }
 
     private void calves(Context ctx) {
-        Asked asked = Asked.of(ctx, records, NavelCalvesAsked.PARAMETERS);
-        Pages.show(ctx, "navel-calves.jte", NavelCalvesPage.of(asked, NavelCalvesAsked.of(ctx), answer(asked)));
+        Set<String> others = new HashSet<>(NavelCalvesAsked.PARAMETERS);
+        others.add(Leaf.PARAMETER);
+        Asked asked = Asked.of(ctx, records, others);
+        String leaf = ctx.queryParam(Leaf.PARAMETER);
+        Pages.show(ctx, "navel-calves.jte", NavelCalvesPage.of(asked, NavelCalvesAsked.of(ctx), answer(asked), leaf));
     }
 
     private Asked asked(Context ctx) {

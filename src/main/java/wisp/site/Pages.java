@@ -7,6 +7,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,7 +87,9 @@ final class Pages {
     }
 
     private String figure(Address address) {
-        Asked asked = Asked.of(address, records, CalvesBehind.PARAMETERS);
+        Set<String> others = new HashSet<>(CalvesBehind.PARAMETERS);
+        others.add(Leaf.PARAMETER);
+        Asked asked = Asked.of(address, records, others);
         return rendered("figure.jte", FigurePage.of(address, records, asked));
     }
 
@@ -102,8 +105,9 @@ final class Pages {
     }
 
     private String calves(Address address) {
-        Asked asked = Asked.of(address, records, Set.of("find"));
-        return rendered("calves.jte", CalvesPage.of(asked, address.parameter("find")));
+        Asked asked = Asked.of(address, records, Set.of("find", Leaf.PARAMETER));
+        return rendered(
+                "calves.jte", CalvesPage.of(asked, address.parameter("find"), address.parameter(Leaf.PARAMETER)));
     }
 
     private String calf(Address address) {

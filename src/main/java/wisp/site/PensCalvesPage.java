@@ -12,8 +12,9 @@ import wisp.question.ScoredCalves;
  *
  * @param title what they have in common
  * @param calves one a row, as many as the count says
+ * @param leaf which of them stand on this leaf
  */
-public record PensCalvesPage(Frame frame, String title, List<Row> calves) {
+public record PensCalvesPage(Frame frame, String title, List<Row> calves, Leaf leaf) {
 
     /**
      * One calf.
@@ -32,17 +33,18 @@ public record PensCalvesPage(Frame frame, String title, List<Row> calves) {
             int calvings,
             String state) {}
 
-    static PensCalvesPage of(Asked asked, PensAnswer answer, String id) {
+    static PensCalvesPage of(Asked asked, PensAnswer answer, String id, String number) {
         ScoredCalves list = answer.list(id == null ? "" : id)
                 .orElseThrow(() -> Problem.parameters(List.of(new Fault(
                         PensLinks.LIST,
                         "The pens have no list of that name.",
                         "Open it from a count on the pens' page."))));
         Frame frame = Frame.of(asked, list.title(), PensLinks.CALVES, Map.of(PensLinks.LIST, list.id()));
-        return new PensCalvesPage(
-                frame,
-                list.title(),
-                list.calves().stream().map(calf -> row(calf, frame.links())).toList());
+        Leaf leaf = Leaf.of(list.calves().size(), number, frame, Map.of());
+        List<Row> rows = leaf.of(list.calves()).stream()
+                .map(calf -> row(calf, frame.links()))
+                .toList();
+        return new PensCalvesPage(frame, list.title(), rows, leaf);
     }
 
     private static Row row(ScoredCalf calf, Links links) {

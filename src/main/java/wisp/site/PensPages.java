@@ -32,9 +32,10 @@ final class PensPages {
     }
 
     private void calves(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of(PensLinks.LIST));
+        Asked asked = Asked.of(ctx, records, Set.of(PensLinks.LIST, Leaf.PARAMETER));
         String list = ctx.queryParam(PensLinks.LIST);
-        Pages.show(ctx, "pens-calves.jte", PensCalvesPage.of(asked, answer(asked), list));
+        String leaf = ctx.queryParam(Leaf.PARAMETER);
+        Pages.show(ctx, "pens-calves.jte", PensCalvesPage.of(asked, answer(asked), list, leaf));
     }
 
     private void png(Context ctx) {

@@ -18,6 +18,9 @@ import wisp.sample.UnmatchedSample;
  *
  * @param waiting samples without a result, those that wait longest first
  * @param results samples with a result, the grave ones first
+ * @param waits how many samples are waited for, on all leaves
+ * @param longest how long the longest wait is, empty where nothing waits
+ * @param leaf which of all the samples stand on this leaf
  * @param unmatched results of the whole log that match no one calf
  * @param matched what came of saying whose a result is, empty where nothing was said
  * @param faults what is wrong with what was sent
@@ -29,6 +32,9 @@ public record SamplesPage(
         Frame frame,
         List<SampleRow> waiting,
         List<SampleRow> results,
+        int waits,
+        String longest,
+        Leaf leaf,
         List<UnmatchedRow> unmatched,
         CalfName matched,
         List<Fault> faults,
@@ -36,7 +42,8 @@ public record SamplesPage(
         String token,
         boolean now) {
 
-    static SamplesPage of(Asked asked, Records records, String matched, String token, List<Fault> faults) {
+    static SamplesPage of(
+            Asked asked, Records records, String matched, String number, String token, List<Fault> faults) {
         Frame frame = Frame.of(asked, "Samples", "/samples", Map.of());
         Cohort cohort = asked.cohort();
         boolean now = asked.selection().asOf() == null;
@@ -47,12 +54,18 @@ public record SamplesPage(
         }
         waiting.sort(Comparator.comparingLong(SampleRow::days).reversed());
         results.sort(Comparator.comparing(SampleRow::state).reversed());
+        List<SampleRow> all = new ArrayList<>(waiting);
+        all.addAll(results);
+        Leaf leaf = Leaf.of(all.size(), number, frame, Map.of());
         ZoneId zone = cohort.farm().latest().zone();
         int row = matched == null ? -1 : cohort.rowOf(matched);
         return new SamplesPage(
                 frame,
-                waiting,
-                results,
+                leaf.of(all).stream().filter(one -> one.state().waiting()).toList(),
+                leaf.of(all).stream().filter(one -> !one.state().waiting()).toList(),
+                waiting.size(),
+                waiting.isEmpty() ? "" : waiting.get(0).waiting(),
+                leaf,
                 UnmatchedSample.of(cohort, new TagIndex(cohort)).stream()
                         .map(one -> UnmatchedRow.of(one, zone, now ? frame.links() : null))
                         .toList(),
@@ -81,12 +94,10 @@ public record SamplesPage(
 
     /** How it stands, in one sentence. */
     public String answer() {
-        if (waiting.isEmpty()) {
+        if (waits == 0) {
             return "No sample is waited for.";
         }
-        String longest = waiting.get(0).waiting();
-        return (waiting.size() == 1 ? "One sample is" : waiting.size() + " samples are") + " waited for, the longest "
-                + longest + ".";
+        return (waits == 1 ? "One sample is" : waits + " samples are") + " waited for, the longest " + longest + ".";
     }
 
     /** The page of a calf that a result was given to. */

@@ -22,7 +22,7 @@ import wisp.sample.UnmatchedSample;
 
 /** The addresses of the samples: page, CSV, and the form that says whose an unmatched result is. */
 final class SamplesPages {
-    private static final Set<String> PARAMETERS = Set.of("matched");
+    private static final Set<String> PARAMETERS = Set.of("matched", Leaf.PARAMETER);
 
     private final Records records;
     private final OwnForms forms = new OwnForms();
@@ -44,8 +44,11 @@ final class SamplesPages {
     private void show(Context ctx, int status, Asked asked, List<Fault> faults) {
         ctx.status(status);
         ctx.header("Cache-Control", "no-store");
+        String leaf = ctx.queryParam(Leaf.PARAMETER);
         Pages.show(
-                ctx, "samples.jte", SamplesPage.of(asked, records, ctx.queryParam("matched"), forms.token(), faults));
+                ctx,
+                "samples.jte",
+                SamplesPage.of(asked, records, ctx.queryParam("matched"), leaf, forms.token(), faults));
     }
 
     private Asked asked(Context ctx) {

@@ -14,24 +14,26 @@ import wisp.question.season.SeasonAnswer;
  *
  * @param title what they have in common
  * @param calves one a row, as many as the count says
+ * @param leaf which of them stand on this leaf
  */
-public record SeasonCalvesPage(Frame frame, String title, List<Row> calves) {
+public record SeasonCalvesPage(Frame frame, String title, List<Row> calves, Leaf leaf) {
 
     /** One calf. */
     public record Row(
             String key, String href, String born, String sex, String parity, String pen, String ease, String state) {}
 
-    static SeasonCalvesPage of(Asked asked, SeasonAnswer answer, String id) {
+    static SeasonCalvesPage of(Asked asked, SeasonAnswer answer, String id, String number) {
         CalfList list = answer.list(id == null ? "" : id)
                 .orElseThrow(() -> Problem.parameters(List.of(new Fault(
                         SeasonLinks.LIST,
                         "The season has no list of that name.",
                         "Open it from a count on the season's page."))));
         Frame frame = Frame.of(asked, list.title(), "/season/calves", Map.of(SeasonLinks.LIST, list.id()));
-        List<Row> rows = list.rows().stream()
+        Leaf leaf = Leaf.of(list.rows().size(), number, frame, Map.of());
+        List<Row> rows = leaf.of(list.rows()).stream()
                 .map(row -> row(asked.cohort().lives().get(row), frame.links()))
                 .toList();
-        return new SeasonCalvesPage(frame, list.title(), rows);
+        return new SeasonCalvesPage(frame, list.title(), rows, leaf);
     }
 
     private static Row row(Life life, Links links) {

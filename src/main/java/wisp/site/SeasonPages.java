@@ -42,10 +42,11 @@ final class SeasonPages {
 
     /** {@code GET /season/calves}. */
     String calves(Address address) {
-        Asked asked = Asked.of(address, records, Set.of(SeasonLinks.LIST));
+        Asked asked = Asked.of(address, records, Set.of(SeasonLinks.LIST, Leaf.PARAMETER));
         SeasonAnswer answer = answer(address, asked);
         String list = address.parameter(SeasonLinks.LIST);
-        return Pages.rendered("season-calves.jte", SeasonCalvesPage.of(asked, answer, list));
+        return Pages.rendered(
+                "season-calves.jte", SeasonCalvesPage.of(asked, answer, list, address.parameter(Leaf.PARAMETER)));
     }
 
     /** {@code GET /season.png}. */

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class NavelCountsTest {
     private static final Pattern COUNT = Pattern.compile("<a href=\"(/[^\"]*)\">([\\d,]+)</a>");
-    private static final Pattern MARK = Pattern.compile("<a href=\"(/[^\"]*)\" aria-label=\"([^\"]*)\">");
+    private static final Pattern MARK = Pattern.compile("<a href=\"(/[^\"]*)\"><title>([^<]*)</title>");
     private static final Pattern ROW = Pattern.compile("<tr role=\"row\"><th role=\"rowheader\"|<tr>");
 
     @TempDir
@@ -100,6 +100,8 @@ class NavelCountsTest {
             return 0;
         }
         String rows = page.substring(body, page.indexOf("</tbody>", body));
-        return (int) ROW.matcher(rows).results().count();
+        Matcher next = Pattern.compile("<a href=\"([^\"]*)\">The next ").matcher(page);
+        return (int) ROW.matcher(rows).results().count()
+                + (next.find() ? listed(next.group(1).replace("&amp;", "&")) : 0);
     }
 }

@@ -132,7 +132,7 @@ class PensPageTest {
     private static int opened(Site site, String address) throws Exception {
         String page = get(site, address).body();
         Matcher link = Pattern.compile("<a href=\"(/(?:pens/calves|figures/dirty-calves)\\?[^\"]*)\""
-                        + "(?: aria-label=\"([^\"]*)\")?>(?:<title>|[A-Za-z ]*)(\\d*)")
+                        + ">(?:<title>([^<]*)</title>)?[A-Za-z ]*(\\d*)")
                 .matcher(page);
         Map<String, Integer> shown = new HashMap<>();
         int links = 0;

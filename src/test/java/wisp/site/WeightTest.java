@@ -14,7 +14,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every page on the demo stays light enough for a phone in the yard. */
 class WeightTest {
-    private static final int MOST = 150_000;
+    /** Of the 150 kB that a page may weigh, a tenth is kept for a season with more calves than the demo's. */
+    private static final int MOST = 135_000;
+
+    /** A leaf of the widest list holds as many rows on every farm. */
+    private static final int LEAF = 150_000;
 
     @TempDir
     private Path folder;
@@ -30,7 +34,7 @@ class WeightTest {
                         HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
                 assertEquals(200, page.statusCode(), path);
                 System.out.println(path + " has " + page.body().length + " bytes");
-                if (page.body().length >= MOST) {
+                if (page.body().length >= (path.startsWith("/samples") ? LEAF : MOST)) {
                     heavy.add(path + " has " + page.body().length + " bytes");
                 }
             }
@@ -41,6 +45,21 @@ class WeightTest {
     private static List<String> pages() {
         List<String> pages = new ArrayList<>(List.of(
                 "/calves",
+                "/calves?season=all",
+                "/medicines",
+                "/medicines?given-from=2023-01-01",
+                "/due",
+                "/due?on=2025-10-15",
+                "/proof",
+                "/samples",
+                "/samples?season=all",
+                "/records?season=all",
+                "/navels/calves?season=all",
+                "/navels?season=all&by=season",
+                "/navels?by=pen",
+                "/figures/preweaning-mortality?part=all&season=all",
+                "/figures/dirty-calves?by=pen&part=all&season=all",
+                "/pens/calves?season=all&list=all.scored",
                 "/calves/2025-26-0178",
                 "/records",
                 "/figures/dirty-calves?by=pen&part=all",

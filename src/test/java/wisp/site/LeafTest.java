@@ -1,0 +1,98 @@
+package wisp.site;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Long lists are told on leaves that together hold each row once. */
+class LeafTest {
+    private static final Pattern ROW = Pattern.compile("scope=\"row\"><a href=\"(/calves/[^\"?#]*)");
+    private static final Pattern NEXT = Pattern.compile("<a href=\"([^\"]*)\">The next (\\d+)</a>");
+
+    @TempDir
+    private static Path folder;
+
+    private static RunningSite demo;
+
+    @BeforeAll
+    static void serve() {
+        demo = RunningSite.demo(folder.resolve("demo"));
+    }
+
+    @AfterAll
+    static void stop() {
+        demo.close();
+    }
+
+    /** The rows of a list on all its leaves; as many as its first leaf says. */
+    private static List<String> rows(String path) {
+        List<String> rows = new ArrayList<>();
+        int said = 0;
+        for (String leaf = path; leaf != null; ) {
+            String page = demo.get(leaf.replaceAll("#.*", "")).body();
+            Matcher row = ROW.matcher(page);
+            int here = 0;
+            while (row.find()) {
+                rows.add(row.group(1));
+                here++;
+            }
+            assertTrue(here > 0 && here <= Leaf.ROWS, leaf + " has " + here);
+            assertTrue(said == 0 || here == said, leaf + " has " + here + " where " + said + " were promised");
+            Matcher next = NEXT.matcher(page);
+            boolean more = next.find();
+            said = more ? Integer.parseInt(next.group(2)) : 0;
+            leaf = more ? next.group(1).replace("&amp;", "&") : null;
+        }
+        return rows;
+    }
+
+    @Test
+    void theLeavesTogetherHoldEveryCalfOnce() {
+        int calves = Json.read(demo.get("/api/v1/calves?season=all").body())
+                .get("count")
+                .asInt();
+        assertTrue(calves > 2 * Leaf.ROWS);
+        for (String list : List.of("/calves?season=all", "/figures/dirty-calves?season=all&part=all")) {
+            List<String> rows = rows(list);
+            assertEquals(rows.size(), new HashSet<>(rows).size(), list);
+        }
+        assertEquals(calves, rows("/calves?season=all").size());
+    }
+
+    @Test
+    void filtersAndTheListsNameGoAlong() {
+        String page = demo.get("/figures/dirty-calves?season=all&by=sex&part=denominator&stratum=female")
+                .body();
+        Matcher next = NEXT.matcher(page);
+        assertTrue(next.find(), page);
+        for (String kept : List.of("season=all", "by=sex", "part=denominator", "stratum=female", "leaf=2", "#calves")) {
+            assertTrue(next.group(1).contains(kept), next.group(1));
+        }
+    }
+
+    @Test
+    void aSeasonOfTheDemoFitsOnOneLeaf() {
+        assertFalse(demo.get("/calves").body().contains("class=\"leaves\""));
+    }
+
+    @Test
+    void aLeafThatIsNotThereIsRefused() {
+        for (String leaf : List.of("0", "99", "x", "-1", "1.5")) {
+            var answer = demo.get("/calves?season=all&leaf=" + leaf);
+            assertEquals(400, answer.statusCode(), leaf);
+            assertTrue(answer.body().contains("There is no leaf " + leaf + "."), answer.body());
+            assertTrue(answer.body().contains("Write a number from 1 to 3."), answer.body());
+        }
+    }
+}
