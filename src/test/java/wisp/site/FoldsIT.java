@@ -18,7 +18,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.WebElement;
 import wisp.browser.Browser;
 
-/** What a phone folds away opens by a touch, stands open on a desk and is printed. */
+/** What a phone folds away opens by a touch, stands open on a desk and is printed; the navels print on one sheet. */
 class FoldsIT {
     private static final int PHONE = 360;
     private static final int DESK = 1400;
@@ -138,6 +138,27 @@ class FoldsIT {
                     : "no bedding on record|6 or more|any illness|Greenland and Robins";
             for (String words : wanted.split("\\|")) {
                 assertTrue(text.contains(words), words + " is not in print: " + text);
+            }
+        }
+    }
+
+    @Test
+    void theNavelsPrintOnOneSheetForTheWall() throws IOException {
+        for (String path : List.of("/navels", "/navels?by=pen")) {
+            open(path, DESK);
+            byte[] pdf = browser.print();
+            try (PDDocument paper = Loader.loadPDF(pdf)) {
+                assertEquals(1, paper.getNumberOfPages(), path);
+                String text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+                for (String words : List.of(
+                        "143 calves treated within 60 minutes",
+                        "not an experiment",
+                        "none by 24 h",
+                        "E-value",
+                        "Before you act on it",
+                        "Followed to 20 May 2026")) {
+                    assertTrue(text.contains(words), words + " is not in print: " + text);
+                }
             }
         }
     }
