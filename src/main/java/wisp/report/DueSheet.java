@@ -12,6 +12,7 @@ import wisp.due.DueItem;
 import wisp.due.DueList;
 import wisp.due.DueState;
 import wisp.indicator.Basis;
+import wisp.log.DayHeads;
 
 /**
  * What is due, on paper to take round: pen by pen, each step with a box to tick and room for hour and initials.
@@ -72,9 +73,9 @@ public record DueSheet(
                 list.notices());
     }
 
-    /** Prints the sheet. */
-    public byte[] pdf() {
-        return PrintedPage.pdf("print/due.jte", this);
+    /** Prints the sheet with the newest of the log's heads in its foot. */
+    public byte[] pdf(DayHeads heads) {
+        return PrintedPage.pdf("print/due.jte", this, heads);
     }
 
     private static Row row(DueItem item, DueList list) {

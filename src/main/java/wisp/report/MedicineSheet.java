@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import wisp.cohort.Cohort;
+import wisp.log.DayHeads;
 import wisp.medicine.LeftUnderWithdrawal;
 import wisp.medicine.MedicineBook;
 import wisp.medicine.MedicineEntry;
@@ -68,9 +69,9 @@ public record MedicineSheet(
                 .toList();
     }
 
-    /** Prints the sheet. */
-    public byte[] pdf() {
-        return PrintedPage.pdf("print/medicine-book.jte", this);
+    /** Prints the sheet with the newest of the log's heads in its foot. */
+    public byte[] pdf(DayHeads heads) {
+        return PrintedPage.pdf("print/medicine-book.jte", this, heads);
     }
 
     private static String summary(MedicineBook book) {

@@ -9,8 +9,10 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Map;
 import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import wisp.log.DayHeads;
 
 /**
  * A sheet as PDF, made from a template whose HTML is well-formed XML. Text is set in Liberation Sans, which PDFBox
@@ -32,11 +34,12 @@ public final class PrintedPage {
      *
      * @param template its name below {@code web/templates}
      * @param sheet what it shows
+     * @param heads of the log, so that the paper notes the newest one
      * @return the PDF
      */
-    public static byte[] pdf(String template, Object sheet) {
+    public static byte[] pdf(String template, Object sheet, DayHeads heads) {
         StringOutput html = new StringOutput();
-        TEMPLATES.render(template, sheet, html);
+        TEMPLATES.render(template, Map.of("page", sheet, "head", NotedHead.words(heads)), html);
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
             PdfRendererBuilder builder = new PdfRendererBuilder();

@@ -119,6 +119,6 @@ final class DuePages {
         String asOf = asked.ticks() ? "" : frame.asOfWords();
         ctx.contentType("application/pdf");
         ctx.header("Content-Disposition", "inline; filename=\"due-" + asked.today() + ".pdf\"");
-        ctx.result(DueSheet.of(asked.list(), asked.asked().cohort(), asOf).pdf());
+        ctx.result(DueSheet.of(asked.list(), asked.asked().cohort(), asOf).pdf(records.dayHeads()));
     }
 }

@@ -48,7 +48,7 @@ final class MedicinesPages {
         MedicineBook book = MedicinesPage.book(ctx, asked, records);
         ctx.contentType("application/pdf");
         ctx.header("Content-Disposition", "inline; filename=\"" + name(book) + ".pdf\"");
-        ctx.result(MedicineSheet.of(book, asked.cohort()).pdf());
+        ctx.result(MedicineSheet.of(book, asked.cohort()).pdf(records.dayHeads()));
     }
 
     private Asked asked(Context ctx) {

@@ -161,7 +161,8 @@ class DuePageTest {
                     "UK 123456 500096",
                     "Initials",
                     "Clamp: no anaesthetic or vet is asked by law yet",
-                    "gov.uk calf guidance (primary tag before 36 hours)")) {
+                    "gov.uk calf guidance (primary tag before 36 hours)",
+                    Json.read(site.get("/api/v1/log/heads").body()).get("hash").asText())) {
                 assertTrue(text.contains(wanted), () -> wanted + " is not in " + text);
             }
         }
