@@ -46,10 +46,13 @@ final class Meters {
         Gauge.builder("wisp.log.sequence", records, held -> held.log().last())
                 .description("The newest event's sequence")
                 .register(registry);
+        // Held weakly, as is usual, a method reference would soon be gone and the figure NaN.
         Gauge.builder("wisp.live.clients", listeners, IntSupplier::getAsInt)
+                .strongReference(true)
                 .description("Clients that follow live events")
                 .register(registry);
         Gauge.builder("wisp.http.under.way", underWay, LongSupplier::getAsLong)
+                .strongReference(true)
                 .description("Requests being answered")
                 .register(registry);
         new JvmMemoryMetrics().bindTo(registry);

@@ -42,6 +42,14 @@ class MetersTest {
         assertFalse(lines.toString().contains("secret-key"));
     }
 
+    @Test
+    void whatIsUnderWayIsStillToldAfterACollectionOfGarbage() {
+        System.gc();
+        List<String> lines = metrics();
+        assertTrue(lines.contains("wisp_live_clients 0.0"), lines::toString);
+        assertTrue(lines.contains("wisp_http_under_way 1.0"), lines::toString);
+    }
+
     /** OpenMetrics 1.0: the media type, a type for each family before its samples, and {@code # EOF} at the end. */
     @Test
     void itIsOpenMetrics() {
