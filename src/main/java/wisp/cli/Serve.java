@@ -8,6 +8,8 @@ import java.net.UnknownHostException;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -21,6 +23,8 @@ import wisp.site.SiteSettings;
 /** Serves the pages and the HTTP interface until it is stopped. */
 @Command(name = "serve", description = "Serve the pages and the HTTP interface.", mixinStandardHelpOptions = true)
 final class Serve implements Callable<Integer> {
+    private static final Logger LOGGER = LoggerFactory.getLogger(Serve.class);
+
     @Mixin
     private DataOption data;
 
@@ -56,6 +60,7 @@ final class Serve implements Callable<Integer> {
                     spec.commandLine(),
                     "--port " + port + " is not a port: choose one from 0 (any that is free) to 65535.");
         }
+        LogSettings.check(System.getenv());
         Records records = data.open();
         try {
             String held = demo && records.log().last() == 0 ? DemoSeasons.load(records) : held(records);
@@ -70,9 +75,7 @@ final class Serve implements Callable<Integer> {
             String address = "http://" + (bind.contains(":") ? "[" + bind + "]" : bind) + ":" + site.port() + "/";
             spec.commandLine().getOut().println("Wisp serves " + held + " at " + address + " — Ctrl-C stops it.");
             if (!local()) {
-                spec.commandLine()
-                        .getErr()
-                        .println("Anyone who reaches this address can read and record: keep it in a trusted network.");
+                LOGGER.warn("Anyone who reaches this address can read and record: keep it in a trusted network.");
             }
             stopped.await();
             return 0;

@@ -51,6 +51,8 @@ final class ServerProcess implements AutoCloseable {
                 "-XX:TieredStopAtLevel=1",
                 "-Xshare:auto",
                 "-Djava.io.tmpdir=" + temporary,
+                // on the tests' class path another one would be found first
+                "-Dlogback.configurationFile=" + ServerProcess.class.getResource("/logback.xml"),
                 "-cp",
                 System.getProperty("java.class.path"),
                 "wisp.cli.Wisp",
@@ -61,6 +63,15 @@ final class ServerProcess implements AutoCloseable {
                 data.toString()));
         return new ServerProcess(
                 new ProcessBuilder(command).redirectErrorStream(true).start());
+    }
+
+    /**
+     * Starts it with a log of JSON that tells of every request, written to a file, and waits until it serves. The shell
+     * becomes the program, so that a signal reaches it.
+     */
+    static ServerProcess logging(Path data, Path log) throws IOException {
+        String shell = "export WISP_LOG_FORMAT=json WISP_LOG_LEVEL=DEBUG; exec \"$@\" 2> \"$0\"";
+        return launch(data, List.of("sh", "-c", shell, log.toString())).serving();
     }
 
     /** Starts it and waits until it serves. */
@@ -124,6 +135,23 @@ final class ServerProcess implements AutoCloseable {
     private HttpRequest.Builder request(String path) {
         return HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path))
                 .timeout(PATIENCE);
+    }
+
+    /** The port that it serves on. */
+    int port() {
+        return port;
+    }
+
+    /** Asks it to stop, as a service manager does (SIGTERM), and does not wait. */
+    void askToStop() {
+        assertTrue(process.supportsNormalTermination(), "this system has SIGTERM");
+        process.destroy();
+    }
+
+    /** The exit code once it has ended. */
+    int exitCode() throws InterruptedException {
+        assertTrue(process.waitFor(1, TimeUnit.MINUTES), "it goes on");
+        return process.exitValue();
     }
 
     /** The process's number. */
