@@ -30,7 +30,9 @@ final class SqliteConnections implements AutoCloseable {
     private final SqliteLimits limits;
     private final ReentrantLock writing = new ReentrantLock(true);
     private final ConcurrentLinkedQueue<Connection> idle = new ConcurrentLinkedQueue<>();
-    private final Connection writer;
+    /** Open to the test that asks it whether a commit waits for the disk: nothing outside SQLite shows it. */
+    final Connection writer;
+
     private final FilePlace place;
     private volatile boolean closed;
 

@@ -13,7 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Processes that write are killed (SIGKILL) or run beside each other; the log keeps what it acknowledged. */
 class KilledProcessTest {
-    private static final int KILLS = 15;
+    // The whole server is killed 15 times by KilledServerTest; these look closer, at the log alone.
+    private static final int KILLS = 6;
 
     @TempDir
     private Path folder;

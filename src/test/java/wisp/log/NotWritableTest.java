@@ -89,6 +89,7 @@ class NotWritableTest {
         }
         command.addAll(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
                 "-cp",
                 ROOT ? publicClassPath() : System.getProperty("java.class.path"),
                 OpeningProcess.class.getName(),
@@ -115,7 +116,8 @@ class NotWritableTest {
                                     "r2dbc",
                                     "canonical",
                                     "junit",
-                                    "opentest")
+                                    "opentest",
+                                    "logback")
                             .anyMatch(part -> from.getFileName().toString().contains(part));
             if (needed && Files.exists(from)) {
                 copied.add(copy(from, classes.resolve(copied.size() + "-" + from.getFileName()))

@@ -16,7 +16,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.sql.Connection;
 import java.sql.DriverManager;
+import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Duration;
 import java.util.Collections;
 import java.util.List;
@@ -95,6 +97,15 @@ class SqliteFaultsTest {
                 var mode = other.createStatement().executeQuery("PRAGMA journal_mode")) {
             assertEquals("wal", mode.getString(1));
             assertEquals(0, log.last());
+        }
+    }
+
+    @Test
+    void everyCommitWaitsForTheDisk() throws SQLException {
+        try (SqliteConnections connections = new SqliteConnections(file, SqliteLimits.USUAL);
+                Statement sql = connections.writer.createStatement();
+                ResultSet full = sql.executeQuery("PRAGMA synchronous")) {
+            assertEquals(2, full.getInt(1), "FULL, for which SQLite syncs its write-ahead log at every commit");
         }
     }
 
