@@ -117,5 +117,15 @@ class PostgresCommandsTest {
         Spoken.by("figures", "--data", database, "--analytics", folder.resolve("nowhere"))
                 .exits(1)
                 .saysOnlyOneLineWith("Check --analytics");
+        Path file = folder.resolve("with-ours.zip");
+        Spoken.by("backup", "--data", database, "--analytics", folder.resolve("ours"), file)
+                .exits(0);
+        Path data = folder.resolve("data");
+        Spoken.by("restore", "--data", data, file).exits(0);
+        assertEquals(
+                own.out(),
+                Spoken.by("figures", "--data", data, "--indicator", figure)
+                        .exits(0)
+                        .out());
     }
 }
