@@ -116,8 +116,7 @@ class NotWritableTest {
                                     "r2dbc",
                                     "canonical",
                                     "junit",
-                                    "opentest",
-                                    "logback")
+                                    "opentest")
                             .anyMatch(part -> from.getFileName().toString().contains(part));
             if (needed && Files.exists(from)) {
                 copied.add(copy(from, classes.resolve(copied.size() + "-" + from.getFileName()))
