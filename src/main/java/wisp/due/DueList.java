@@ -39,6 +39,11 @@ public record DueList(Instant at, ZoneId zone, List<DueItem> items, List<String>
         Set<String> unknown = new LinkedHashSet<>();
         for (int row : everywhere(asked).calves(cohort)) {
             Life life = cohort.lives().get(row);
+            if (life.exit() != null
+                    && !life.exit().death()
+                    && !life.exit().time().isAfter(at)) {
+                continue; // it left and needs nothing here
+            }
             List<DueItem> open =
                     due.of(life, row, at).stream().filter(DueItem::listed).toList();
             open.stream()

@@ -1,6 +1,7 @@
 package wisp.site;
 
 import io.javalin.http.Context;
+import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,8 +14,9 @@ import wisp.indicator.SelectionReader;
  * @param path its path
  * @param name the animal or the figure that the path names, empty where it names none
  * @param parameters what follows it, each name with all that was given
+ * @param minute the minute since 1970 that a page which hangs on the clock is of, 0 for any other
  */
-record Address(String path, String name, Map<String, List<String>> parameters) {
+record Address(String path, String name, Map<String, List<String>> parameters, long minute) {
 
     static Address of(Context ctx) {
         String name = String.join("/", ctx.pathParamMap().values());
@@ -24,12 +26,17 @@ record Address(String path, String name, Map<String, List<String>> parameters) {
                 .entrySet()
                 .removeIf(one -> SelectionReader.NAMES.contains(one.getKey())
                         && one.getValue().equals(List.of("")));
-        return new Address(ctx.path(), name, parameters);
+        return new Address(ctx.path(), name, parameters, 0);
     }
 
     /** An address without parameters. */
     static Address of(String path, String name) {
-        return new Address(path + name, name, Map.of());
+        return new Address(path + name, name, Map.of(), 0);
+    }
+
+    /** The same, of a page that hangs on the clock. */
+    Address at(Instant moment) {
+        return new Address(path, name, parameters, moment.getEpochSecond() / 60);
     }
 
     Set<String> names() {

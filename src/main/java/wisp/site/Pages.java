@@ -54,7 +54,10 @@ final class Pages {
         front(config, "/season/weeks", season::weeks);
         kept(config, "/season/calves", season::calves);
         kept(config, "/figures/{id}", this::figure);
-        kept(config, "/calves/{key}", this::calf);
+        // what is due and what is under withdrawal hang on the clock
+        config.routes.get(
+                "/calves/{key}",
+                ctx -> html(ctx, shelf.page(ctx, records.clock().instant(), this::calf)));
         config.routes.get("/season.png", season::png);
         config.routes.get("/season.csv", season::csv);
         config.routes.get("/calves.csv", lists::calves);

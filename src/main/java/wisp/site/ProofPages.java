@@ -16,31 +16,34 @@ import wisp.records.Records;
 /** The addresses of what can be shown of each limit: the list of limits, one limit, its picture and its calves. */
 final class ProofPages {
     private final Records records;
+    private final Shelf shelf;
     private final Due due;
 
-    ProofPages(Records records) {
+    ProofPages(Records records, Shelf shelf) {
         this.records = records;
+        this.shelf = shelf;
         this.due = new Due(records.definitions());
     }
 
     void addTo(JavalinConfig config) {
-        config.routes.get("/proof", this::all);
+        config.routes.get("/proof", ctx -> Pages.html(ctx, shelf.page(ctx, this::all)));
         config.routes.get("/proof/{limit}.png", this::png);
         config.routes.get("/proof/{limit}.csv", this::csv);
-        config.routes.get("/proof/{limit}", this::one);
+        config.routes.get("/proof/{limit}", ctx -> Pages.html(ctx, shelf.page(ctx, this::one)));
     }
 
-    private void all(Context ctx) {
-        Pages.show(ctx, "proofs.jte", ProofsPage.of(Asked.of(ctx, records, Set.of()), records, due));
+    private String all(Address address) {
+        return Pages.rendered("proofs.jte", ProofsPage.of(Asked.of(address, records, Set.of()), records, due));
     }
 
-    private void one(Context ctx) {
-        Asked asked = Asked.of(ctx, records, Set.of(ProofPage.PART));
-        Pages.show(ctx, "proof.jte", ProofPage.of(asked, proof(ctx, asked), ctx.queryParam(ProofPage.PART)));
+    private String one(Address address) {
+        Asked asked = Asked.of(address, records, Set.of(ProofPage.PART));
+        Proof proof = proof(address.name(), asked);
+        return Pages.rendered("proof.jte", ProofPage.of(asked, proof, address.parameter(ProofPage.PART)));
     }
 
     private void png(Context ctx) {
-        Proof proof = proof(ctx, Asked.of(ctx, records, Set.of()));
+        Proof proof = proof(ctx.pathParam("limit"), Asked.of(ctx, records, Set.of()));
         if (proof.curve() == null) {
             throw Problem.notFound("There is no picture: no calf's time is known.");
         }
@@ -49,7 +52,7 @@ final class ProofPages {
 
     /** One line a calf, with both clocks. */
     private void csv(Context ctx) {
-        Proof proof = proof(ctx, Asked.of(ctx, records, Set.of()));
+        Proof proof = proof(ctx.pathParam("limit"), Asked.of(ctx, records, Set.of()));
         List<String> names = List.of("calf", "counts_as", "limit_ended", "done", "recorded", "note");
         Table table = Table.create(proof.id());
         names.forEach(name -> table.addColumns(StringColumn.create(name)));
@@ -83,8 +86,7 @@ final class ProofPages {
                 .orElse(calf.enteredLate() ? "Recorded after the limit had passed." : "");
     }
 
-    private Proof proof(Context ctx, Asked asked) {
-        String id = ctx.pathParam("limit");
+    private Proof proof(String id, Asked asked) {
         return Proof.of(due, records.definitions(), asked.cohort(), asked.selection(), id)
                 .orElseThrow(() -> Problem.notFound(
                         "There is no limit called " + id + ". See /proof for those that" + " there are."));

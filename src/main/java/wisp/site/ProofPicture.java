@@ -41,7 +41,9 @@ final class ProofPicture {
         proof.limits().forEach((rule, at) -> {
             if (!at.isNaN()) {
                 marks.merge(
-                        at, rule.place().isEmpty() ? "limit" : rule.place(), (a, b) -> a.equals(b) ? a : a + ", " + b);
+                        at,
+                        rule.place().isEmpty() ? "limit" : "limit, " + rule.place(),
+                        (a, b) -> a.equals(b) ? a : a + ", " + b);
             }
         });
         marks.forEach((at, name) -> layers.add(new Limit(name, Ink.ALARM, Along.X, at)));

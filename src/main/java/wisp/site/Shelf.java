@@ -2,6 +2,7 @@ package wisp.site;
 
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Iterator;
@@ -14,8 +15,8 @@ import wisp.log.EventLog;
 /**
  * Finished pages. A page stands on the newest event in the log at the moment when it was begun, and whoever asks gets
  * one that stands on the newest event there is now, or lacks only what {@link JustPosted} lets it lack. Who asks while
- * a page is being made waits for that and makes no second one. Only pages that hang on their address and the log alone
- * may be put here.
+ * a page is being made waits for that and makes no second one. Only pages that hang on their address and the log, and at
+ * most on the minute, may be put here.
  */
 final class Shelf {
     private static final long SECOND = 1_000_000_000L;
@@ -50,7 +51,15 @@ final class Shelf {
 
     /** The page at a request's address. */
     byte[] page(Context ctx, Function<Address, String> maker) {
-        Address address = Address.of(ctx);
+        return page(ctx, Address.of(ctx), maker);
+    }
+
+    /** The same of a page that hangs on the clock too: one is good for the minute in which it was begun. */
+    byte[] page(Context ctx, Instant now, Function<Address, String> maker) {
+        return page(ctx, Address.of(ctx).at(now), maker);
+    }
+
+    private byte[] page(Context ctx, Address address, Function<Address, String> maker) {
         return newest(ctx) ? current(place(address, maker), log.last()) : page(address, JustPosted.who(ctx), maker);
     }
 
@@ -86,7 +95,7 @@ final class Shelf {
         List<Place> asked = new ArrayList<>();
         synchronized (places) {
             places.values().stream()
-                    .filter(place -> now - place.asked < seconds * SECOND)
+                    .filter(place -> now - place.asked < seconds * SECOND && place.address.minute() == 0)
                     .forEach(asked::add);
         }
         asked.sort(Comparator.comparing((Place place) -> place.asked).reversed());

@@ -25,6 +25,7 @@ public final class Site implements AutoCloseable {
     private final Records records;
     private final OwnHosts hosts;
     private final CalendarAddresses calendars;
+    private final Shelf shelf;
     private final LiveFeed live;
     private final Meters meters;
     private final GracefulHandler graceful = new GracefulHandler();
@@ -39,7 +40,7 @@ public final class Site implements AutoCloseable {
         this.calendars = settings.calendars();
         this.live = new LiveFeed(records);
         this.meters = new Meters(records, live::clients, this::underWay);
-        Shelf shelf = new Shelf(records.log(), justPosted);
+        this.shelf = new Shelf(records.log(), justPosted);
         this.pages = new Pages(records, shelf, this::posted);
         this.beforehand = new Beforehand(records, shelf);
         this.app = Javalin.create(this::configure);
@@ -109,7 +110,7 @@ public final class Site implements AutoCloseable {
         pages.addTo(config);
         new MedicinesPages(records).addTo(config);
         new CalendarPages(records, calendars).addTo(config);
-        new ProofPages(records).addTo(config);
+        new ProofPages(records, shelf).addTo(config);
         new DuePages(records).addTo(config);
         errors(config);
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpRequest.BodyPublishers;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
@@ -46,6 +47,17 @@ class ShelfTest {
     void aPageIsMadeOnceWhileNothingIsRecorded() {
         assertEquals("page 1 of event 0", ask(SEASON, "office"));
         assertEquals("page 1 of event 0", ask(SEASON, "office"));
+    }
+
+    @Test
+    void aPageThatHangsOnTheClockIsGoodForItsMinuteAndNotMadeBeforehand() {
+        Address calf = Address.of("/calves/", "A");
+        assertEquals("page 1 of event 0", ask(calf.at(Instant.parse("2026-03-01T08:00:00Z")), "office"));
+        assertEquals("page 1 of event 0", ask(calf.at(Instant.parse("2026-03-01T08:00:59Z")), "office"));
+        assertEquals("page 2 of event 0", ask(calf.at(Instant.parse("2026-03-01T08:01:00Z")), "office"));
+        assertEquals(List.of(), shelf.askedFor(60));
+        ask(SEASON, "office");
+        assertEquals(1, shelf.askedFor(60).size());
     }
 
     @Test
