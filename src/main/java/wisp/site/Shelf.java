@@ -15,8 +15,8 @@ import wisp.log.EventLog;
 /**
  * Finished pages. A page stands on the newest event in the log at the moment when it was begun, and whoever asks gets
  * one that stands on the newest event there is now, or lacks only what {@link JustPosted} lets it lack. Who asks while
- * a page is being made waits for that and makes no second one. Only pages that hang on their address and the log, and at
- * most on the minute, may be put here.
+ * a page is being made waits for that and makes no second one. Only pages that hang on their address and the log, and
+ * at most on the minute, may be put here.
  */
 final class Shelf {
     private static final long SECOND = 1_000_000_000L;

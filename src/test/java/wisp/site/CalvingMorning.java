@@ -9,7 +9,10 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 
-/** An invented dairy herd in England in the middle of calving, at 07:40 on 14 April 2026: something of every kind is due. */
+/**
+ * An invented dairy herd in England in the middle of calving, at 07:40 on 14 April 2026: something of every kind is
+ * due.
+ */
 final class CalvingMorning {
     static final Instant NOW = Instant.parse("2026-04-14T06:40:00Z");
 
