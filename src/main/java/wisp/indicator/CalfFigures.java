@@ -59,8 +59,9 @@ public record CalfFigures(List<InFigure> figures, Map<Long, List<Use>> uses) {
     }
 
     private static List<InFigure> judge(Definitions definitions, Verdicts verdicts, int row, Life life, Instant cut) {
+        FollowedLife followed = new FollowedLife(row, life, cut);
         return definitions.indicators().stream()
-                .map(indicator -> new InFigure(indicator, verdicts.of(indicator, row, life, cut)))
+                .map(indicator -> new InFigure(indicator, verdicts.of(indicator, followed)))
                 .toList();
     }
 

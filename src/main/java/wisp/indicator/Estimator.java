@@ -28,15 +28,21 @@ final class Estimator {
      */
     static Estimate estimate(
             Indicator indicator, String name, String season, List<Verdict> verdicts, Map<String, Integer> marks) {
-        List<Verdict> atRisk = verdicts.stream().filter(Verdict::atRisk).toList();
-        int numerator = atRisk.stream().mapToInt(Verdict::count).sum();
+        List<Verdict> atRisk = new ArrayList<>(verdicts.size());
+        Map<String, Integer> excluded = new TreeMap<>(marks);
+        int numerator = 0;
+        int pending = 0;
+        for (Verdict verdict : verdicts) {
+            if (verdict.atRisk()) {
+                atRisk.add(verdict);
+                numerator += verdict.count();
+            } else if (verdict.part() == Part.EXCLUDED) {
+                excluded.merge(verdict.reason(), 1, Integer::sum);
+            }
+            pending += verdict.pending() ? 1 : 0;
+        }
         boolean rate = indicator.rule() instanceof Rule.Rate;
         double denominator = rate ? atRisk.stream().mapToDouble(Verdict::days).sum() : atRisk.size();
-        int pending = (int) verdicts.stream().filter(Verdict::pending).count();
-        Map<String, Integer> excluded = new TreeMap<>(marks);
-        verdicts.stream()
-                .filter(verdict -> verdict.part() == Part.EXCLUDED)
-                .forEach(verdict -> excluded.merge(verdict.reason(), 1, Integer::sum));
         Interval interval = null;
         String why = null;
         if (denominator > 0) {

@@ -1,11 +1,9 @@
 package wisp.indicator;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import wisp.cohort.Cohort;
 
 /**
@@ -14,7 +12,7 @@ import wisp.cohort.Cohort;
 public final class Figures {
     private final Definitions definitions;
     private final Verdicts verdicts;
-    private final RecentEstimates recent = new RecentEstimates();
+    private final RecentCohorts recent = new RecentCohorts();
 
     /** Figures by these definitions' limits. */
     public Figures(Definitions definitions) {
@@ -31,31 +29,53 @@ public final class Figures {
         return whole.with(strata, comparison);
     }
 
+    /** One figure by stratum, each stratum beside all other calves; without the comparison of the whole. */
+    public List<Estimate> divided(Indicator indicator, Cohort cohort, Selection asked) {
+        Selection selection = asked.ofSeason(asked.seasonIn(cohort));
+        return strata(indicator, cohort, selection, plain(indicator, cohort, selection));
+    }
+
     private Comparison withLastSeason(Estimate whole, Indicator indicator, Cohort cohort, Selection selection) {
-        String last = lastSeason(cohort, whole.season());
+        String last = lastSeason(recent.of(cohort).seasonsWithCalves(), whole.season());
         if (last == null || selection.from() != null || selection.to() != null) {
             return null;
         }
         Estimate before = plain(indicator, cohort, selection.ofSeason(last));
-        Set<Integer> rows = before.verdicts().stream().map(Verdict::row).collect(Collectors.toSet());
         // a year may hold the calves of a named season too; nothing is compared with its own calves
-        boolean apart = whole.verdicts().stream().noneMatch(verdict -> rows.contains(verdict.row()));
-        return apart ? Comparing.withSeason(whole, before) : null;
+        return shareACalf(whole.verdicts(), before.verdicts()) ? null : Comparing.withSeason(whole, before);
+    }
+
+    /** Whether two lists, each in order of rows, have a row in common. */
+    private static boolean shareACalf(List<Verdict> some, List<Verdict> others) {
+        int i = 0;
+        int j = 0;
+        while (i < some.size() && j < others.size()) {
+            int order = Integer.compare(some.get(i).row(), others.get(j).row());
+            if (order == 0) {
+                return true;
+            }
+            i += order < 0 ? 1 : 0;
+            j += order > 0 ? 1 : 0;
+        }
+        return false;
     }
 
     /** One figure without strata and comparison. */
     public Estimate plain(Indicator indicator, Cohort cohort, Selection selection) {
+        WorkedCohort worked = recent.of(cohort);
         // a part of a figure, such as one week of a rate, bears its id and is another
         boolean defined = definitions.indicator(indicator.id()).orElse(null) == indicator;
         return defined
-                ? recent.of(indicator, cohort, selection, () -> worked(indicator, cohort, selection))
-                : worked(indicator, cohort, selection);
+                ? worked.estimate(indicator, selection, () -> worked(indicator, worked, selection))
+                : worked(indicator, worked, selection);
     }
 
-    private Estimate worked(Indicator indicator, Cohort cohort, Selection selection) {
-        int[] rows = selection.rows(cohort, placeOfRecord(indicator));
-        Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, rows, everybody(cohort, selection));
-        List<Verdict> judged = verdicts.of(indicator, cohort, rows);
+    private Estimate worked(Indicator indicator, WorkedCohort worked, Selection selection) {
+        int[] rows = worked.rows(selection, placeOfRecord(indicator));
+        Cohort cohort = worked.cohort();
+        int[] marked = worked.marked(selection, placeOfRecord(indicator));
+        Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, marked, everybody(cohort, selection));
+        List<Verdict> judged = verdicts.of(indicator, worked, rows);
         return Estimator.estimate(indicator, "", selection.seasonIn(cohort), judged, marks);
     }
 
@@ -85,16 +105,21 @@ public final class Figures {
 
     private List<Estimate> strata(Indicator indicator, Cohort cohort, Selection selection, Estimate whole) {
         boolean place = placeOfRecord(indicator);
-        int[] rows = selection.rows(cohort, place);
+        int[] rows = recent.of(cohort).rows(selection, place);
+        Map<String, int[]> parts = selection.by().divide(cohort, rows, place);
+        Map<String, List<Verdict>> judged = new HashMap<>();
+        String[] names = new String[cohort.lives().size()];
+        parts.forEach((name, part) -> {
+            judged.put(name, new ArrayList<>(part.length));
+            for (int row : part) {
+                names[row] = name;
+            }
+        });
+        whole.verdicts().forEach(verdict -> judged.get(names[verdict.row()]).add(verdict));
         List<Estimate> strata = new ArrayList<>();
-        Map<Integer, List<Verdict>> byRow = whole.verdicts().stream().collect(Collectors.groupingBy(Verdict::row));
-        selection.by().divide(cohort, rows, place).forEach((name, part) -> {
+        parts.forEach((name, part) -> {
             Map<String, Integer> marks = MarkedEvents.of(indicator, cohort, part, false);
-            List<Verdict> judged = Arrays.stream(part)
-                    .mapToObj(row -> byRow.getOrDefault(row, List.of()))
-                    .flatMap(List::stream)
-                    .toList();
-            strata.add(Estimator.estimate(indicator, name, whole.season(), judged, marks));
+            strata.add(Estimator.estimate(indicator, name, whole.season(), judged.get(name), marks));
         });
         return Comparing.withOthers(whole, strata);
     }
@@ -104,8 +129,7 @@ public final class Figures {
     }
 
     /** The season before this one among those that have calves, or null. */
-    static String lastSeason(Cohort cohort, String season) {
-        List<String> seasons = cohort.seasonsWithCalves();
+    private static String lastSeason(List<String> seasons, String season) {
         int at = seasons.indexOf(season);
         return at > 0 ? seasons.get(at - 1) : null;
     }

@@ -1,8 +1,6 @@
 package wisp.indicator;
 
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import wisp.event.Castrated;
 import wisp.event.EventType;
@@ -57,16 +55,15 @@ final class LimitVerdict {
                     ? Verdict.pending(followed.row())
                     : Verdict.outside(followed.row(), NOT_PRESENT_AT_END);
         }
-        Optional<LifeEvent> done = counted(followed).stream()
-                .filter(event -> rule.event().matches(event) && event.time().isBefore(over))
+        Optional<LifeEvent> done = followed.events(rule.event()).stream()
+                .filter(event -> event.time().isBefore(over))
                 .findFirst();
         return Verdict.settled(followed.row(), done.isPresent(), done.orElse(null));
     }
 
     Verdict castratedLawfully(FollowedLife followed) {
-        Optional<LifeEvent> castration = counted(followed).stream()
-                .filter(event -> event.type() == EventType.CASTRATED)
-                .findFirst();
+        Optional<LifeEvent> castration =
+                followed.events(EventType.CASTRATED).stream().findFirst();
         if (castration.isEmpty()) {
             return Verdict.outside(followed.row(), "not castrated");
         }
@@ -87,16 +84,8 @@ final class LimitVerdict {
 
     private static Optional<LifeEvent> done(Rule.Done done, FollowedLife followed) {
         if (done instanceof Rule.FirstEvent first) {
-            return counted(followed).stream()
-                    .filter(event -> first.event().matches(event))
-                    .findFirst();
+            return followed.events(first.event()).stream().findFirst();
         }
-        return TagPair.completed(counted(followed));
-    }
-
-    private static List<LifeEvent> counted(FollowedLife followed) {
-        List<LifeEvent> events = new ArrayList<>(followed.life().events());
-        events.removeIf(event -> event.time().isAfter(followed.cut()));
-        return events;
+        return TagPair.completed(followed.events(EventType.TAG_FITTED));
     }
 }

@@ -4,7 +4,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import wisp.event.ColostrumFed;
 import wisp.history.Episode;
 import wisp.history.LifeEvent;
@@ -19,29 +18,35 @@ final class ProportionVerdict {
 
     static Verdict feature(Rule.Feature rule, FollowedLife followed) {
         Window window = rule.window();
-        List<LifeEvent> records = matching(rule.record(), followed);
-        Optional<LifeEvent> unclear =
-                records.stream().filter(e -> followed.ambiguous(e, window)).findFirst();
-        Optional<LifeEvent> first = records.stream()
-                .filter(event -> event.timeKnown() && window.holds(followed.ageAt(event)))
-                .findFirst();
-        if (first.isPresent()) {
-            return rule.firstPresent().stream()
-                    .filter(test -> EventFields.value(first.get().data(), test.field()) != null)
-                    .findFirst()
-                    .map(test -> Verdict.settled(
-                            followed.row(), test.passes(first.get().data()), first.get()))
-                    .orElse(Verdict.excluded(followed.row(), NOT_RECORDED, first.get()));
+        List<LifeEvent> records = followed.events(rule.record());
+        LifeEvent unclear = null;
+        LifeEvent first = null;
+        for (LifeEvent event : records) {
+            unclear = unclear == null && followed.ambiguous(event, window) ? event : unclear;
+            boolean inside = first == null && event.timeKnown() && window.holds(followed.ageAt(event));
+            first = inside ? event : first;
         }
-        if (unclear.isPresent()) {
-            return Verdict.excluded(followed.row(), Entry.EVENT_TIME_UNKNOWN, unclear.get());
+        if (first != null) {
+            return judged(rule, first, followed);
+        }
+        if (unclear != null) {
+            return Verdict.excluded(followed.row(), Entry.EVENT_TIME_UNKNOWN, unclear);
         }
         return missing(window.end().exact(), followed);
     }
 
+    private static Verdict judged(Rule.Feature rule, LifeEvent first, FollowedLife followed) {
+        for (FieldTest test : rule.firstPresent()) {
+            if (EventFields.value(first.data(), test.field()) != null) {
+                return Verdict.settled(followed.row(), test.passes(first.data()), first);
+            }
+        }
+        return Verdict.excluded(followed.row(), NOT_RECORDED, first);
+    }
+
     static Verdict amount(Rule.AmountByAge rule, FollowedLife followed) {
         Duration by = rule.by().exact();
-        List<LifeEvent> records = matching(rule.record(), followed);
+        List<LifeEvent> records = followed.events(rule.record());
         if (records.isEmpty()) {
             return missing(by, followed);
         }
@@ -73,9 +78,8 @@ final class ProportionVerdict {
 
     static List<Verdict> caseFatality(Rule.CaseFatality rule, FollowedLife followed) {
         List<Verdict> verdicts = new ArrayList<>();
-        for (Episode episode : followed.life().episodes()) {
-            if (episode.condition().equals(rule.condition())
-                    && !episode.opened().isAfter(followed.cut())) {
+        for (Episode episode : followed.episodes(rule.condition())) {
+            if (!episode.opened().isAfter(followed.cut())) {
                 verdicts.add(fatality(episode.opened().plus(rule.within().exact()), episode, followed));
             }
         }
@@ -104,12 +108,5 @@ final class ProportionVerdict {
 
     private static boolean suckled(LifeEvent event) {
         return event.data() instanceof ColostrumFed fed && fed.method() == ColostrumFed.Method.SUCKLED;
-    }
-
-    private static List<LifeEvent> matching(EventMatch match, FollowedLife followed) {
-        return followed.life().events().stream()
-                .filter(match::matches)
-                .filter(event -> !event.time().isAfter(followed.cut()))
-                .toList();
     }
 }

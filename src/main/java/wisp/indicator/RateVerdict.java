@@ -2,8 +2,6 @@ package wisp.indicator;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import wisp.history.Episode;
 import wisp.history.LifeEvent;
@@ -24,18 +22,21 @@ final class RateVerdict {
         Instant to = earlier(born.plus(window.end().exact()), followed.endTime());
         Duration atRisk = Duration.between(from, to);
         if (rate.outcome() instanceof Outcome.Illness illness) {
-            for (Episode episode : followed.life().episodes()) {
-                if (episode.condition().equals(illness.condition())) {
-                    atRisk = atRisk.minus(overlap(episode, from, to));
-                }
+            for (Episode episode : followed.episodes(illness.condition())) {
+                atRisk = atRisk.minus(overlap(episode, from, to));
             }
         }
-        List<LifeEvent> counted = new ArrayList<>(RiskVerdict.outcomes(rate.outcome(), followed));
-        counted.removeIf(event -> !window.holds(followed.ageAt(event)));
+        int counted = 0;
+        LifeEvent because = null;
+        for (LifeEvent event : RiskVerdict.outcomes(rate.outcome(), followed)) {
+            if (window.holds(followed.ageAt(event))) {
+                because = counted == 0 ? event : because;
+                counted++;
+            }
+        }
         boolean cut = followed.end() == FollowedLife.End.CUT;
         boolean pending = cut && followed.endAge().compareTo(window.end().exact()) < 0;
-        LifeEvent because = counted.isEmpty() ? null : counted.get(0);
-        return Verdict.rated(followed.row(), FollowedLife.days(atRisk), counted.size(), pending, because);
+        return Verdict.rated(followed.row(), FollowedLife.days(atRisk), counted, pending, because);
     }
 
     private static Duration overlap(Episode episode, Instant from, Instant to) {

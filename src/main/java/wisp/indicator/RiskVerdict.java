@@ -1,9 +1,9 @@
 package wisp.indicator;
 
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import wisp.history.Episode;
 import wisp.history.LifeEvent;
 
@@ -72,20 +72,42 @@ final class RiskVerdict {
 
     /** The outcomes of one life up to the end of follow-up, in order. */
     static List<LifeEvent> outcomes(Outcome outcome, FollowedLife followed) {
-        Stream<LifeEvent> events;
         if (outcome instanceof Outcome.Death) {
             boolean died = followed.end() == FollowedLife.End.DEATH;
-            events = died ? Stream.of(followed.life().exit().event()) : Stream.empty();
+            return died ? List.of(followed.life().exit().event()) : List.of();
         } else if (outcome instanceof Outcome.Illness illness) {
-            events = followed.life().episodes().stream()
-                    .filter(episode -> episode.condition().equals(illness.condition()))
-                    .map(Episode::event);
+            List<Episode> episodes = followed.episodes(illness.condition());
+            return episodes.isEmpty() ? List.of() : found(episodes, followed);
         } else if (outcome instanceof Outcome.Happening happening) {
-            events = followed.life().events().stream()
-                    .filter(event -> happening.anyOf().stream().anyMatch(match -> match.matches(event)));
-        } else {
-            throw new IllegalStateException("an outcome of no known kind: " + outcome);
+            List<EventMatch> anyOf = happening.anyOf();
+            return anyOf.size() == 1 ? followed.events(anyOf.get(0)) : happened(anyOf, followed);
         }
-        return events.filter(event -> !event.time().isAfter(followed.cut())).toList();
+        throw new IllegalStateException("an outcome of no known kind: " + outcome);
+    }
+
+    private static List<LifeEvent> found(List<Episode> episodes, FollowedLife followed) {
+        List<LifeEvent> found = new ArrayList<>(episodes.size());
+        for (Episode episode : episodes) {
+            if (!episode.event().time().isAfter(followed.cut())) {
+                found.add(episode.event());
+            }
+        }
+        return found;
+    }
+
+    private static List<LifeEvent> happened(List<EventMatch> anyOf, FollowedLife followed) {
+        List<LifeEvent> happened = List.of();
+        for (EventMatch match : anyOf) {
+            for (LifeEvent event : followed.events(match)) {
+                happened = happened.isEmpty() ? new ArrayList<>(2) : happened;
+                if (!happened.contains(event)) {
+                    happened.add(event);
+                }
+            }
+        }
+        if (happened.size() > 1) {
+            happened.sort(LifeEvent.ORDER);
+        }
+        return happened;
     }
 }

@@ -67,24 +67,18 @@ public record Selection(
     /** The rows of the calves that are asked for; animals without a recorded birth are never among them. */
     int[] rows(Cohort cohort, boolean placeOfRecord) {
         String wanted = seasonIn(cohort);
-        boolean known = cohort.farm().seasons().stream().anyMatch(s -> s.name().equals(wanted));
+        boolean named = cohort.farm().seasons().stream().anyMatch(s -> s.name().equals(wanted));
+        boolean year = !named && wanted.matches("\\d{4}");
         StringColumn season = cohort.table().stringColumn("season");
         return IntStream.range(0, cohort.lives().size())
                 .filter(row -> cohort.lives().get(row).born() != null)
-                .filter(row -> inSeason(cohort, season, row, wanted, known))
+                .filter(row -> wanted.equals(ALL)
+                        || (year
+                                ? cohort.lives().get(row).birthDate().getYear() == Integer.parseInt(wanted)
+                                : wanted.equals(season.get(row))))
                 .filter(row -> born(cohort.lives().get(row)))
                 .filter(row -> matches(cohort, row, placeOfRecord))
                 .toArray();
-    }
-
-    private static boolean inSeason(Cohort cohort, StringColumn season, int row, String wanted, boolean named) {
-        if (wanted.equals(ALL)) {
-            return true;
-        }
-        if (!named && wanted.matches("\\d{4}")) {
-            return cohort.lives().get(row).birthDate().getYear() == Integer.parseInt(wanted);
-        }
-        return wanted.equals(season.get(row));
     }
 
     private boolean born(Life life) {

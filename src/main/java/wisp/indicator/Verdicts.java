@@ -1,39 +1,87 @@
 package wisp.indicator;
 
-import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import wisp.cohort.Cohort;
-import wisp.history.Life;
 
 /** Judges calves for an indicator, one after the other. */
 public final class Verdicts {
-    private final Definitions definitions;
+    private static final Outcome NO_ILLNESS = new Outcome.Illness("", "");
+
+    private final LimitVerdict limits;
 
     /** Judges by these definitions' limits. */
     public Verdicts(Definitions definitions) {
-        this.definitions = definitions;
+        this.limits = new LimitVerdict(definitions);
     }
 
     /** What each of these rows is to the indicator; a rule about episodes gives one verdict an episode. */
     public List<Verdict> of(Indicator indicator, Cohort cohort, int[] rows) {
+        return of(indicator, new WorkedCohort(cohort), rows);
+    }
+
+    List<Verdict> of(Indicator indicator, WorkedCohort cohort, int[] rows) {
+        Optional<Rule> well = well(indicator.rule());
+        if (well.isPresent()) {
+            return withTheIll(indicator, cohort, rows, well.get());
+        }
         List<Verdict> verdicts = new ArrayList<>(rows.length);
         for (int row : rows) {
-            verdicts.addAll(of(indicator, row, cohort.lives().get(row), cohort.cut()));
+            List<Verdict> judged = of(indicator, cohort.life(row));
+            for (int i = 0; i < judged.size(); i++) {
+                verdicts.add(judged.get(i));
+            }
+        }
+        return verdicts;
+    }
+
+    /** The rule of an illness as it is to calves that never had it: the same whatever the illness. */
+    private static Optional<Rule> well(Rule rule) {
+        if (rule instanceof Rule.Risk risk && risk.outcome() instanceof Outcome.Illness) {
+            return Optional.of(new Rule.Risk(risk.window(), NO_ILLNESS, risk.leaveOutCensored()));
+        }
+        return rule instanceof Rule.Rate rate && rate.outcome() instanceof Outcome.Illness
+                ? Optional.of(new Rule.Rate(rate.window(), NO_ILLNESS))
+                : Optional.empty();
+    }
+
+    /** All illnesses share the verdicts on calves that never had them; only those that had this one are judged anew. */
+    private List<Verdict> withTheIll(Indicator indicator, WorkedCohort cohort, int[] rows, Rule well) {
+        Outcome outcome =
+                indicator.rule() instanceof Rule.Risk risk ? risk.outcome() : ((Rule.Rate) indicator.rule()).outcome();
+        List<Verdict> verdicts = new ArrayList<>(cohort.well(
+                indicator.population(), indicator.needsHours(), well, rows, () -> well(indicator, cohort, rows, well)));
+        for (int row : cohort.ill(((Outcome.Illness) outcome).condition())) {
+            int at = Arrays.binarySearch(rows, row);
+            if (at >= 0) {
+                verdicts.set(at, of(indicator, cohort.life(row)).get(0));
+            }
+        }
+        return verdicts;
+    }
+
+    private List<Verdict> well(Indicator indicator, WorkedCohort cohort, int[] rows, Rule well) {
+        List<Verdict> verdicts = new ArrayList<>(rows.length);
+        for (int row : rows) {
+            FollowedLife followed = cohort.life(row);
+            Optional<Verdict> refused = Entry.refused(indicator, followed);
+            verdicts.add(
+                    refused.isPresent()
+                            ? refused.get()
+                            : judge(indicator, well, followed).get(0));
         }
         return verdicts;
     }
 
     /** What one life, followed to a cut, is to the indicator. */
-    List<Verdict> of(Indicator indicator, int row, Life life, Instant cut) {
-        FollowedLife followed = new FollowedLife(row, life, cut);
+    List<Verdict> of(Indicator indicator, FollowedLife followed) {
         Optional<Verdict> refused = Entry.refused(indicator, followed);
-        return refused.isPresent() ? List.of(refused.get()) : judge(indicator, followed);
+        return refused.isPresent() ? List.of(refused.get()) : judge(indicator, indicator.rule(), followed);
     }
 
-    private List<Verdict> judge(Indicator indicator, FollowedLife followed) {
-        Rule rule = indicator.rule();
+    private List<Verdict> judge(Indicator indicator, Rule rule, FollowedLife followed) {
         if (rule instanceof Rule.Risk risk) {
             return List.of(RiskVerdict.of(indicator, risk, followed));
         } else if (rule instanceof Rule.Rate rate) {
@@ -45,7 +93,6 @@ public final class Verdicts {
         } else if (rule instanceof Rule.AmountByAge amount) {
             return List.of(ProportionVerdict.amount(amount, followed));
         }
-        LimitVerdict limits = new LimitVerdict(definitions);
         if (rule instanceof Rule.DoneByLimit done) {
             return List.of(limits.doneByLimit(done, followed));
         } else if (rule instanceof Rule.DoneAtEnd atEnd) {

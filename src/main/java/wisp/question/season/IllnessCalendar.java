@@ -59,7 +59,12 @@ public record IllnessCalendar(String condition, String title, List<Week> weeks) 
         private TreeMap<LocalDate, Double> days(Window window, List<Integer> rows) {
             return days.computeIfAbsent(new Who(window, rows), who -> {
                 TreeMap<LocalDate, Double> byWeek = new TreeMap<>();
-                rows.forEach(row -> present(cohort.lives().get(row), window, cohort.cut(), byWeek));
+                Map<ZoneId, WeekStarts> starts = new HashMap<>();
+                rows.forEach(row -> {
+                    Life life = cohort.lives().get(row);
+                    ZoneId zone = life.farm().zone();
+                    present(life, window, cohort.cut(), starts.computeIfAbsent(zone, WeekStarts::new), byWeek);
+                });
                 return byWeek;
             });
         }
@@ -128,8 +133,7 @@ public record IllnessCalendar(String condition, String title, List<Week> weeks) 
         return window.holds(dayOfBirth ? life.ageAt(episode.opened().plusMillis(1)) : life.ageAt(episode.opened()));
     }
 
-    private static void present(Life life, Window window, Instant cut, Map<LocalDate, Double> days) {
-        ZoneId zone = life.farm().zone();
+    private static void present(Life life, Window window, Instant cut, WeekStarts starts, Map<LocalDate, Double> days) {
         Instant from = life.born().time().plus(window.start().exact());
         Instant to = life.born().time().plus(window.end().exact());
         to = to.isAfter(cut) ? cut : to;
@@ -137,10 +141,9 @@ public record IllnessCalendar(String condition, String title, List<Week> weeks) 
             to = life.exit().time();
         }
         while (from.isBefore(to)) {
-            LocalDate monday = Weeks.monday(from.atZone(zone).toLocalDate());
-            Instant next = monday.plusWeeks(1).atStartOfDay(zone).toInstant();
-            Instant end = next.isBefore(to) ? next : to;
-            days.merge(monday, (end.toEpochMilli() - from.toEpochMilli()) / DAY, Double::sum);
+            WeekStarts.Week week = starts.holding(from);
+            Instant end = week.next().isBefore(to) ? week.next() : to;
+            days.merge(week.monday(), (end.toEpochMilli() - from.toEpochMilli()) / DAY, Double::sum);
             from = end;
         }
     }

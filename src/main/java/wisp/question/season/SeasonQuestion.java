@@ -48,7 +48,8 @@ public final class SeasonQuestion {
 
     /** The answer of the calves that are asked for; what the selection divides by is not looked at. */
     public SeasonAnswer of(Cohort cohort, Selection asked, Indicator divided) {
-        Selection selection = asked.by(null);
+        String season = asked.seasonIn(cohort);
+        Selection selection = asked.by(null).ofSeason(season);
         List<SeasonFigure> all = figures(cohort, selection);
         String before = before(all);
         int[] rows = selection.calves(cohort);
@@ -56,7 +57,6 @@ public final class SeasonQuestion {
                 before.isEmpty() ? new int[0] : selection.ofSeason(before).calves(cohort);
         Deaths deaths = Deaths.of(cohort, rows, lastSeason, definitions.conditions());
         StrataTable strata = StrataTable.of(divided, figures, cohort, selection);
-        String season = selection.seasonIn(cohort);
         return new SeasonAnswer(
                 season,
                 before,
@@ -91,12 +91,13 @@ public final class SeasonQuestion {
     private List<SeasonFigure> figures(Cohort cohort, Selection selection) {
         List<Indicator> indicators = new ArrayList<>(definitions.indicators());
         indicators.sort(Comparator.comparing(SeasonQuestion::lifeOrder));
+        CalfMix mixes = new CalfMix(cohort);
         List<SeasonFigure> all = new ArrayList<>();
         for (Indicator indicator : indicators) {
             Estimate estimate = figures.of(indicator, cohort, selection);
             Comparison comparison = estimate.comparison();
             Standardised standardised =
-                    comparison == null ? null : Standardised.of(estimate, comparison.other(), cohort);
+                    comparison == null ? null : Standardised.of(estimate, comparison.other(), mixes);
             all.add(new SeasonFigure(
                     estimate,
                     standardised,

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import wisp.cohort.Cohort;
 import wisp.indicator.Estimate;
 import wisp.indicator.Figures;
 import wisp.indicator.Measure;
@@ -49,9 +48,9 @@ public record Standardised(
         }
     }
 
-    static Standardised of(Estimate now, Estimate before, Cohort cohort) {
-        Map<String, List<Verdict>> mine = divide(now, cohort);
-        Map<String, List<Verdict>> theirs = divide(before, cohort);
+    static Standardised of(Estimate now, Estimate before, CalfMix mixes) {
+        Map<String, List<Verdict>> mine = divide(now, mixes);
+        Map<String, List<Verdict>> theirs = divide(before, mixes);
         List<Pair> pairs = new ArrayList<>();
         mine.keySet().stream().filter(theirs::containsKey).sorted().forEach(name -> {
             Pair pair = new Pair(
@@ -91,17 +90,21 @@ public record Standardised(
     }
 
     private static int atRisk(Estimate estimate) {
-        return (int) estimate.verdicts().stream().filter(Verdict::atRisk).count();
+        int atRisk = 0;
+        for (Verdict verdict : estimate.verdicts()) {
+            atRisk += verdict.atRisk() ? 1 : 0;
+        }
+        return atRisk;
     }
 
-    private static Map<String, List<Verdict>> divide(Estimate estimate, Cohort cohort) {
+    private static Map<String, List<Verdict>> divide(Estimate estimate, CalfMix mixes) {
         Map<String, List<Verdict>> strata = new LinkedHashMap<>();
         for (Verdict verdict : estimate.verdicts()) {
             if (verdict.atRisk()) {
-                Optional<String> mix =
-                        CalfMix.of(cohort.lives().get(verdict.row()).birth());
-                mix.ifPresent(name ->
-                        strata.computeIfAbsent(name, n -> new ArrayList<>()).add(verdict));
+                Optional<String> mix = mixes.of(verdict.row());
+                if (mix.isPresent()) {
+                    strata.computeIfAbsent(mix.get(), n -> new ArrayList<>()).add(verdict);
+                }
             }
         }
         return strata;

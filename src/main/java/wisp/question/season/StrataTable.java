@@ -45,8 +45,7 @@ public record StrataTable(Estimate figure, List<Line> lines, int comparisons) {
         List<Double> tests = new ArrayList<>();
         Estimate whole = figures.of(indicator, cohort, selection.by(null));
         for (Stratum division : DIVISIONS) {
-            List<Estimate> strata =
-                    figures.of(indicator, cohort, selection.by(division)).strata();
+            List<Estimate> strata = figures.divided(indicator, cohort, selection.by(division));
             for (int i = 0; i < strata.size(); i++) {
                 Estimate group = strata.get(i);
                 // of two groups the second comparison is the first one turned round
