@@ -55,14 +55,20 @@ public final class Herd {
         return new Herd(time);
     }
 
-    /** This herd as it was known at a time, from the events that it holds. */
-    public synchronized Herd before(Instant time) {
-        List<StoredEvent> events = new ArrayList<>();
-        bySubject.values().forEach(events::addAll);
-        events.sort(Comparator.comparing(StoredEvent::sequence));
+    /** This herd as it was known at a time, from the events that it holds; it can go on meanwhile. */
+    public Herd before(Instant time) {
         Herd then = asOf(time);
-        then.apply(events);
+        then.apply(events());
         return then;
+    }
+
+    private List<StoredEvent> events() {
+        List<StoredEvent> events = new ArrayList<>();
+        synchronized (this) {
+            bySubject.values().forEach(events::addAll);
+        }
+        events.sort(Comparator.comparing(StoredEvent::sequence));
+        return events;
     }
 
     /** Takes events in order of sequence. */

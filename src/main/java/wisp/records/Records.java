@@ -11,6 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.function.Consumer;
 import wisp.cohort.Cohort;
 import wisp.cohort.Herd;
@@ -42,7 +44,7 @@ public final class Records implements AutoCloseable {
     private final EventReader reader;
     private final Clock clock;
     private final Herd herd = Herd.following();
-    private final Map<Instant, Cohort> past = new LinkedHashMap<>();
+    private final Map<Instant, FutureTask<Cohort>> past = new LinkedHashMap<>();
     private DayHeads dayHeads = DayHeads.none(ZoneId.of("UTC"));
     private long followed;
 
@@ -110,20 +112,32 @@ public final class Records implements AutoCloseable {
     }
 
     /** The cohort as it was known at a time; null stands for now. */
-    public synchronized Cohort cohort(Instant asOf) {
+    public Cohort cohort(Instant asOf) {
         if (asOf == null) {
             return cohort();
         }
-        catchUp();
-        Cohort known = past.get(asOf);
-        if (known == null) {
-            known = herd.before(asOf).cohort();
-            past.put(asOf, known);
+        FutureTask<Cohort> day;
+        synchronized (this) {
+            catchUp();
+            day = past.computeIfAbsent(
+                    asOf, time -> new FutureTask<>(() -> herd.before(time).cohort()));
             if (past.size() > PAST_DAYS_KEPT) {
                 past.remove(past.keySet().iterator().next());
             }
         }
-        return known;
+        // worked out once, by whoever asked first, while others go on writing
+        day.run();
+        try {
+            return day.get();
+        } catch (ExecutionException failed) {
+            synchronized (this) {
+                past.remove(asOf, day);
+            }
+            throw new IllegalStateException("The herd as of " + asOf + " cannot be worked out.", failed.getCause());
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("the server stops while a past day is worked out", ended);
+        }
     }
 
     /** The log's head at the end of each day of recording, by the farm's clocks. */
