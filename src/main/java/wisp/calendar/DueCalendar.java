@@ -58,12 +58,14 @@ public final class DueCalendar {
         this.base = base;
     }
 
-    /** Whether a step belongs in a calendar: it is open, or its window ends within the next sixty days. */
+    /**
+     * Whether a step belongs in a calendar: the list of what is due holds it, or it ends within the next sixty days.
+     */
     public boolean holds(DueItem item) {
         boolean ahead = item.state() == DueState.LATER
                 && item.span().closes() != null
                 && item.span().closes().isBefore(at.plus(AHEAD));
-        return item.state().open() || ahead;
+        return item.listed() || ahead;
     }
 
     /** The text of the calendar. */

@@ -67,7 +67,19 @@ public record Proof(
         int inside = count(calves, ProofCalf.Part.INSIDE);
         int settled = inside + count(calves, ProofCalf.Part.BREACH);
         Interval share = settled == 0 ? null : WilsonInterval.of(inside, settled, 0.95);
-        return Optional.of(made(id, id.replace('-', ' '), season, share, calves, cohort.cut()));
+        return Optional.of(made(id, title(due, id, cohort), season, share, calves, cohort.cut()));
+    }
+
+    /** The step as it is called in the list of what is due; of steps that go by several names, the first one's. */
+    private static String title(Due due, String id, Cohort cohort) {
+        for (int row = 0; row < cohort.lives().size(); row++) {
+            for (DueItem item : due.asIfPresent(cohort.lives().get(row), row, cohort.cut())) {
+                if (item.step().equals(id) && item.span().closes() != null) {
+                    return item.title();
+                }
+            }
+        }
+        return id.replace('-', ' ');
     }
 
     /** The ids that can be proved in a cohort: figures, and the timed steps of its calves. */

@@ -1,6 +1,7 @@
 package wisp.indicator;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -8,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import wisp.history.Farm;
 import wisp.history.Life;
 
 /** Everything that is defined as data: conditions, indicators and the limits of each jurisdiction. */
@@ -145,6 +147,11 @@ public final class Definitions {
     /** The law under which a calf lives, empty where its farm's jurisdiction is not known or it has no birth. */
     public Optional<Law> law(Life life) {
         return Law.of(life, jurisdiction(life.farm().jurisdiction()));
+    }
+
+    /** The law of a farm's place on a day, for what hangs on that day and not on a birth. */
+    public Optional<Law> law(Farm farm, LocalDate day) {
+        return jurisdiction(farm.jurisdiction()).flatMap(there -> there.on(day, farm.enterprise()));
     }
 
     /** What good practice asks beside the law. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import wisp.event.Castrated;
 import wisp.event.Disbudded;
 import wisp.event.Relief;
@@ -16,14 +17,17 @@ import wisp.history.MeatWithdrawal;
 /** What one animal was given, its marked events among it, as lines of the medicine book. */
 final class EntriesOfLife {
     private final Life life;
+    private final Function<LifeEvent, RecordLaw> law;
     private final List<MedicineEntry> entries = new ArrayList<>();
 
-    private EntriesOfLife(Life life) {
+    private EntriesOfLife(Life life, Function<LifeEvent, RecordLaw> law) {
         this.life = life;
+        this.law = law;
     }
 
-    static List<MedicineEntry> of(Life life) {
-        EntriesOfLife all = new EntriesOfLife(life);
+    /** The entries of one animal; {@code law} tells what a record of an event had to hold, null where none says. */
+    static List<MedicineEntry> of(Life life, Function<LifeEvent, RecordLaw> law) {
+        EntriesOfLife all = new EntriesOfLife(life, law);
         MeatWithdrawal.of(life).forEach(all::treatment);
         life.events().forEach(event -> all.others(event, true));
         life.marks().forEach(mark -> all.others(mark.event(), false));
@@ -53,7 +57,8 @@ final class EntriesOfLife {
                 withdrawal.lastDay(),
                 given.givenBy(),
                 withdrawal.counts(),
-                missing));
+                missing,
+                law.apply(event)));
     }
 
     private void others(LifeEvent event, boolean counts) {
@@ -92,7 +97,21 @@ final class EntriesOfLife {
             boolean counts,
             Set<Particular> missing) {
         entries.add(new MedicineEntry(
-                kind, life, event, medicine, null, null, null, batch, reason, null, null, null, counts, missing));
+                kind,
+                life,
+                event,
+                medicine,
+                null,
+                null,
+                null,
+                batch,
+                reason,
+                null,
+                null,
+                null,
+                counts,
+                missing,
+                law.apply(event)));
     }
 
     private static void require(Set<Particular> missing, boolean lacks, Particular particular) {

@@ -3,6 +3,7 @@ package wisp.medicine;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import wisp.event.TagFitted;
@@ -26,6 +27,7 @@ import wisp.history.LifeEvent;
  * @param givenBy who gave it, null where not recorded
  * @param counts false where the event is marked, so that no figure counts it; the medicine may be in the animal
  * @param missing the particulars that a record should hold and this one does not
+ * @param law what the law of the farm's place asked of a record on that day, null where its limits file does not say
  */
 public record MedicineEntry(
         Kind kind,
@@ -41,7 +43,8 @@ public record MedicineEntry(
         LocalDate lastDay,
         String givenBy,
         boolean counts,
-        Set<Particular> missing) {
+        Set<Particular> missing,
+        RecordLaw law) {
 
     /** The order of the book: by time, then as recorded. */
     public static final Comparator<MedicineEntry> ORDER =
@@ -64,6 +67,13 @@ public record MedicineEntry(
         public String word() {
             return word;
         }
+    }
+
+    /** Those of the missing particulars that the law asks for. */
+    public Set<Particular> missingByLaw() {
+        Set<Particular> asked = EnumSet.noneOf(Particular.class);
+        missing.stream().filter(one -> law != null && law.asks(one)).forEach(asked::add);
+        return asked;
     }
 
     /** The farm's clocks. */

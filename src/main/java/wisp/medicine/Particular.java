@@ -1,10 +1,10 @@
 package wisp.medicine;
 
+import java.util.Locale;
+
 /**
  * What a record of a medicine given to an animal that may become food should hold beside its date, its name and the
- * animal: quantity and withdrawal period by the Veterinary Medicines Regulations 2013 (United Kingdom, from memory for
- * the whole list) and Regulation (EU) 2019/6 Article 108; batch, reason and giver are good practice, and law where a
- * vet gives it.
+ * animal. Which of them the law asks for stands in the limits file of the farm's place; the others are good practice.
  */
 public enum Particular {
     QUANTITY("quantity"),
@@ -17,6 +17,11 @@ public enum Particular {
 
     Particular(String word) {
         this.word = word;
+    }
+
+    /** Whether a limits file means this when it names a field, as by "withdrawal period even if zero". */
+    boolean namedBy(String field) {
+        return field.strip().toLowerCase(Locale.ROOT).startsWith(word);
     }
 
     /** The particular in words. */

@@ -97,8 +97,8 @@ public record DueSheet(
                 impossible || item.state() == DueState.OVERDUE);
     }
 
-    /** Each limit once, with what it stands on. */
-    private static List<String> sources(List<DueItem> items) {
+    /** Each limit once, with what it stands on and when that was last read. */
+    public static List<String> sources(List<DueItem> items) {
         Set<String> sources = new LinkedHashSet<>();
         for (DueItem item : items) {
             Basis basis = item.rule().basis();

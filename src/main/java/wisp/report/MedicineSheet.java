@@ -5,6 +5,8 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import wisp.cohort.Cohort;
 import wisp.log.DayHeads;
@@ -23,9 +25,17 @@ import wisp.medicine.Particular;
  * @param summary how much the book holds, in words
  * @param rows one an entry
  * @param left animals that left under withdrawal, one a sentence
+ * @param asked what the law of the farm's place asks of such a record, with its source; never empty
  */
 public record MedicineSheet(
-        String farm, String from, String to, long sequence, String summary, List<Row> rows, List<Gone> left) {
+        String farm,
+        String from,
+        String to,
+        long sequence,
+        String summary,
+        List<Row> rows,
+        List<Gone> left,
+        List<String> asked) {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     /** An animal that left under withdrawal, and what is to be known of it. */
@@ -58,7 +68,8 @@ public record MedicineSheet(
                 cohort.sequence(),
                 summary(book),
                 book.entries().stream().map(MedicineSheet::row).toList(),
-                book.left().stream().map(MedicineSheet::left).toList());
+                book.left().stream().map(MedicineSheet::left).toList(),
+                RecordLawWords.of(book, cohort.farm().latest()));
     }
 
     /** Every animal of a cohort that left under withdrawal. */
@@ -79,12 +90,18 @@ public record MedicineSheet(
             return "No medicine is on record in these days.";
         }
         long lacking = book.incomplete().size();
+        long byLaw = book.incompleteByLaw().size();
         String held = count(book.entries().size(), "entry", "entries") + " for "
                 + count(book.animals(), "animal", "animals") + ". ";
-        return held
-                + (lacking == 0
-                        ? "Every entry has the particulars asked for."
-                        : count(lacking, "entry lacks", "entries lack") + " something that a record should hold.");
+        if (lacking == 0) {
+            return held + "Every entry has the particulars asked for.";
+        }
+        String law = byLaw == 0 ? "" : count(byLaw, "entry lacks", "entries lack") + " something that law asks for.";
+        String practice = lacking == byLaw
+                ? ""
+                : count(lacking - byLaw, "entry lacks", "entries lack")
+                        + " something that a record should hold, though no law on file here asks for it.";
+        return held + (law + " " + practice).strip();
     }
 
     private static Row row(MedicineEntry entry) {
@@ -136,9 +153,10 @@ public record MedicineSheet(
     private static String note(MedicineEntry entry) {
         StringBuilder note = new StringBuilder();
         if (!entry.missing().isEmpty()) {
-            note.append(entry.missing().stream()
-                    .map(Particular::word)
-                    .collect(Collectors.joining(", ", "Missing: ", ". ")));
+            Set<Particular> byLaw = entry.missingByLaw();
+            Set<Particular> beside = new TreeSet<>(entry.missing());
+            beside.removeAll(byLaw);
+            note.append(missing("Missing, asked for by law: ", byLaw)).append(missing("Missing: ", beside));
         }
         if (!entry.counts()) {
             note.append("Marked: it cannot be true beside other records. ");
@@ -147,6 +165,12 @@ public record MedicineSheet(
             note.append("Corrected since first written; the log keeps both forms. ");
         }
         return note.toString().strip();
+    }
+
+    private static String missing(String beginning, Set<Particular> missing) {
+        return missing.isEmpty()
+                ? ""
+                : missing.stream().map(Particular::word).collect(Collectors.joining(", ", beginning, ". "));
     }
 
     private static Gone left(LeftUnderWithdrawal one) {

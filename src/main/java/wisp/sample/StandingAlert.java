@@ -1,12 +1,16 @@
 package wisp.sample;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import wisp.cohort.Cohort;
 import wisp.event.EventType;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
+import wisp.tag.TagNumber;
 
 /**
  * A result that is not negative stands on every page until the animal is gone or a later result is negative. One that
@@ -16,10 +20,14 @@ import wisp.history.LifeEvent;
  * @param result what the laboratory said
  */
 public record StandingAlert(Life life, LifeEvent result) {
+    private static final Comparator<StandingAlert> WORST_AND_NEWEST_FIRST = Comparator.comparing(
+                    (StandingAlert alert) -> !alert.positive())
+            .thenComparing(StandingAlert::result, LifeEvent.ORDER.reversed());
 
     /** Those of a herd, positive ones before inconclusive ones, the newest first. */
     public static List<StandingAlert> of(Cohort cohort) {
         List<StandingAlert> alerts = new ArrayList<>();
+        Set<String> strays = new HashSet<>();
         for (Life life : cohort.lives()) {
             if (mayHaveResult(life) && !gone(life)) {
                 SampleChain.counts(life)
@@ -27,11 +35,15 @@ public record StandingAlert(Life life, LifeEvent result) {
                         .ifPresent(result -> alerts.add(new StandingAlert(life, result)));
             }
         }
-        alerts.sort((one, other) -> {
-            int worse = Boolean.compare(other.positive(), one.positive());
-            return worse != 0 ? worse : LifeEvent.ORDER.compare(other.result(), one.result());
-        });
+        alerts.sort(WORST_AND_NEWEST_FIRST);
+        alerts.removeIf(alert ->
+                alert.stray() && !strays.add(TagNumber.read(alert.life().key()).key()));
         return alerts;
+    }
+
+    /** A number that is no animal's; two writings of one number are one alert. */
+    private boolean stray() {
+        return life.born() == null && !TagIndex.tagged(life);
     }
 
     private static boolean mayHaveResult(Life life) {

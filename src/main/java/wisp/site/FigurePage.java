@@ -12,6 +12,7 @@ import wisp.history.LifeEvent;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.indicator.IndicatorSentence;
+import wisp.indicator.LimitTimes;
 import wisp.indicator.MarkedEvent;
 import wisp.indicator.Measure;
 import wisp.indicator.Stratum;
@@ -33,6 +34,7 @@ import wisp.site.CalvesBehind.Part;
  * @param listTitle what the list of calves shows, empty where no count was asked for
  * @param calves the calves, or episodes, of the count asked for
  * @param leaf which of them stand on this leaf
+ * @param proofHref where every calf outside the limit stands by both clocks; empty where no limit of time is asked
  */
 public record FigurePage(
         Frame frame,
@@ -56,7 +58,8 @@ public record FigurePage(
         String listTitle,
         List<Listed> calves,
         Leaf leaf,
-        String caution) {
+        String caution,
+        String proofHref) {
 
     /** One of the figure's counts. */
     public record Count(String what, int count, String href, boolean shown) {}
@@ -104,7 +107,8 @@ public record FigurePage(
                 behind.asked() ? title(behind, address.parameter("reason"), by) : "",
                 leaf.of(calves),
                 leaf,
-                Cautions.of(indicator));
+                Cautions.of(indicator),
+                LimitTimes.timed(indicator.rule()) ? frame.to("/proof/" + id) : "");
     }
 
     /** What names the list beside its part. */

@@ -89,7 +89,7 @@ public record MedicinesPage(
         if (!faults.isEmpty()) {
             throw Problem.parameters(faults);
         }
-        return MedicineBook.of(asked.cohort(), from, to);
+        return MedicineBook.of(asked.cohort(), records.definitions(), from, to);
     }
 
     /** The moment that is asked about: the end of the day asked for, else the clock. */

@@ -4,6 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import tech.tablesaw.api.DoubleColumn;
@@ -83,7 +84,8 @@ final class MedicinesPages {
                 "recorded",
                 entries.stream().map(one -> CalfJson.time(one.event().recorded(), one.zone())));
         add(table, "recorded_by", entries.stream().map(one -> one.event().recordedBy()));
-        add(table, "missing", entries.stream().map(MedicinesPages::missing));
+        add(table, "missing", entries.stream().map(one -> words(one.missing())));
+        add(table, "missing_by_law", entries.stream().map(one -> words(one.missingByLaw())));
         add(table, "marked", entries.stream().map(one -> one.counts() ? "" : "marked"));
         add(table, "corrected", entries.stream().map(one -> one.event().amended() ? "corrected" : ""));
         add(table, "event_source", entries.stream().map(one -> one.event().source()));
@@ -113,8 +115,8 @@ final class MedicinesPages {
         }
     }
 
-    private static String missing(MedicineEntry entry) {
-        return entry.missing().stream().map(Particular::word).collect(Collectors.joining(" ; "));
+    private static String words(Set<Particular> missing) {
+        return missing.stream().map(Particular::word).collect(Collectors.joining(" ; "));
     }
 
     private static String text(Object value) {

@@ -1,8 +1,10 @@
 package wisp.site;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import wisp.due.Due;
 import wisp.due.Proof;
 import wisp.due.ProofCalf;
@@ -16,6 +18,10 @@ import wisp.records.Records;
  */
 public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
 
+    /** Steps that a figure proves too; where both say the same, the figure's row is enough. */
+    private static final Map<String, String> FIGURES = Map.of(
+            "both-tags", "tagged-inside-limit", "register", "registered-inside-limit", "castrate", "ring-window");
+
     /** One limit. */
     public record Row(String title, String href, String share, String interval, int inside, int outside, int pending) {}
 
@@ -23,11 +29,21 @@ public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
         Frame frame = Frame.of(asked, "Inside the limits", "/proof", Map.of());
         List<Row> law = new ArrayList<>();
         List<Row> practice = new ArrayList<>();
+        Map<String, Proof> proofs = new LinkedHashMap<>();
         for (String id : Proof.ids(due, records.definitions(), asked.cohort())) {
             Proof.of(due, records.definitions(), asked.cohort(), asked.selection(), id)
-                    .ifPresent(proof -> (ofLaw(proof) ? law : practice).add(row(proof, frame.links())));
+                    .filter(proof -> !proof.limits().isEmpty())
+                    .filter(proof -> !said(proof, proofs.get(FIGURES.getOrDefault(id, ""))))
+                    .ifPresent(proof -> proofs.put(id, proof));
         }
+        proofs.values().forEach(proof -> (ofLaw(proof) ? law : practice).add(row(proof, frame.links())));
         return new ProofsPage(frame, law, practice);
+    }
+
+    private static boolean said(Proof step, Proof figure) {
+        return figure != null
+                && Stream.of(ProofCalf.Part.INSIDE, ProofCalf.Part.BREACH, ProofCalf.Part.PENDING)
+                        .allMatch(part -> step.count(part) == figure.count(part));
     }
 
     private static boolean ofLaw(Proof proof) {

@@ -11,6 +11,7 @@ import wisp.cohort.Cohort;
 import wisp.event.Fault;
 import wisp.records.Records;
 import wisp.sample.TagIndex;
+import wisp.sample.TissueSample;
 import wisp.sample.UnmatchedSample;
 
 /**
@@ -90,6 +91,20 @@ public record SamplesPage(
         return asked.selection().asOf() == null
                 ? records.clock().instant()
                 : asked.selection().asOf().minusMillis(1);
+    }
+
+    /** Results that somebody has to think of: all but negative ones. */
+    public List<SampleRow> notable() {
+        return results.stream()
+                .filter(row -> row.state() != TissueSample.State.NEGATIVE)
+                .toList();
+    }
+
+    /** Negative results. */
+    public List<SampleRow> negative() {
+        return results.stream()
+                .filter(row -> row.state() == TissueSample.State.NEGATIVE)
+                .toList();
     }
 
     /** How it stands, in one sentence. */

@@ -51,6 +51,15 @@ class DueCalendarTest {
     }
 
     @Test
+    void goodPracticeThatIsLongTooLateLeavesTheCalendarAsItLeavesTheList() throws Exception {
+        Calf calf = new Calf(log, "C1").born("2026-03-01 06:00", "alive: true, sex: male");
+        assertTrue(text(calf, "2026-03-02 12:00").contains("Too late as planned: First colostrum"));
+        String later = text(calf, "2026-04-01 12:00");
+        assertFalse(later.contains("colostrum"), later);
+        assertTrue(later.contains("Too late as planned: Ring"), later); // it still has to be castrated
+    }
+
+    @Test
     void everyStepHasItsOwnUidAndKeepsIt() throws Exception {
         Calf calf = new Calf(log, "C1").born("2026-03-01 06:00", "alive: true, sex: male");
         String before = titled(text(calf, "2026-03-01 07:00"), "ring")

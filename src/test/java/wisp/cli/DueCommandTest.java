@@ -65,10 +65,12 @@ class DueCommandTest {
         String table = Spoken.by("due", "--data", data, "--on", "2026-02-20", "--as-of", "2026-02-20")
                 .exits(0)
                 .out();
-        assertTrue(table.startsWith("Due at 2026-02-20T00:00Z[Europe/London]: "), table);
+        assertTrue(table.startsWith("Due on Fri 20 Feb 2026 00:00 (Europe/London): "), table);
         assertTrue(table.contains("impossible now"), table);
         assertTrue(table.contains("    Clamp: "), table);
         assertTrue(table.contains("Local law and the vet decide"), table);
+        assertTrue(table.contains("What these limits stand on:"), table);
+        assertTrue(table.contains("(from memory, read 2026-11)"), table);
     }
 
     @Test

@@ -43,7 +43,7 @@ class ArchitectureTest {
         arrows.put("due", Set.of("event", "history", "cohort", "indicator", "statistics", "tag"));
         arrows.put("calendar", Set.of("event", "history", "cohort", "indicator", "due"));
         arrows.put("sample", Set.of("event", "log", "history", "cohort", "tag"));
-        arrows.put("medicine", Set.of("event", "history", "cohort"));
+        arrows.put("medicine", Set.of("event", "history", "cohort", "indicator"));
         arrows.put("records", Set.of("event", "log", "history", "cohort", "indicator"));
         Set<String> answers = Set.of("question", "due", "calendar", "sample", "medicine", "tag", "statistics", "chart");
         arrows.put("report", and(answers, "event", "log", "history", "cohort", "indicator", "records"));

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import wisp.cohort.Cohort;
 import wisp.cohort.Herd;
+import wisp.indicator.Definitions;
 import wisp.testing.Calf;
 import wisp.testing.Events;
 
@@ -58,6 +59,48 @@ class MedicineBookTest {
     void aWithdrawalOfNoDaysIsRecorded() {
         calf.at("2026-03-04 09:00", "treated", "medicine: Oralyte, meat_withdrawal_days: 0");
         assertFalse(only().missing().contains(Particular.WITHDRAWAL));
+    }
+
+    @Test
+    void theLimitsFileOfTheFarmsPlaceSaysWhatTheLawAsksFor() {
+        calf.at("2026-03-04 09:00", "treated", "medicine: Oralyte");
+        assertEquals(Set.of(Particular.QUANTITY, Particular.BATCH, Particular.WITHDRAWAL), only().missingByLaw());
+        assertEquals("England", only().law().place());
+        assertEquals(5, only().law().years());
+        assertEquals(List.of("supplier"), only().law().elsewhere());
+    }
+
+    @Test
+    void aFarmThatMovedKeepsEachRecordUnderTheLawOfItsDay() {
+        log.add("farm-described", "farm", "2026-01-01 00:00", "jurisdiction: ireland, zone: Europe/Dublin");
+        log.add("farm-described", "farm", "2026-03-10 00:00", "jurisdiction: new-zealand, zone: Pacific/Auckland");
+        calf.at("2026-03-04 09:00", "treated", "medicine: Oralyte");
+        calf.at("2026-03-20 09:00", "treated", "medicine: Oralyte");
+        MedicineBook book = book("2026-03-01", "2026-03-31");
+        // the Irish file names no batch; that of New Zealand says nothing of records
+        assertEquals(
+                Set.of(Particular.QUANTITY, Particular.WITHDRAWAL),
+                book.entries().get(0).missingByLaw());
+        assertEquals(Set.of(), book.entries().get(1).missingByLaw());
+        assertEquals(2, book.incomplete().size());
+        assertEquals(1, book.incompleteByLaw().size());
+        assertEquals(
+                List.of("Ireland"), book.laws().stream().map(RecordLaw::place).toList());
+    }
+
+    @Test
+    void whatTheBookHasNoPlaceForIsNamed() {
+        log.add("farm-described", "farm", "2026-01-01 00:00", "jurisdiction: ireland, zone: Europe/Dublin");
+        assertEquals(
+                List.of("supplier", "prescribing vet", "duration of treatment", "proof of acquisition"),
+                book("2026-03-01", "2026-03-31").laws().get(0).elsewhere());
+    }
+
+    @Test
+    void whoLeavesAfterATreatmentWithNoDaysDoesNotLeaveUnderWithdrawal() {
+        calf.at("2026-03-04 09:00", "treated", WHOLE.replace("meat_withdrawal_days: 3", "meat_withdrawal_days: 0"));
+        calf.at("2026-03-04 15:00", "left", "reason: sold");
+        assertEquals(List.of(), book("2026-03-01", "2026-03-31").left());
     }
 
     @Test
@@ -150,7 +193,7 @@ class MedicineBookTest {
     }
 
     private MedicineBook book(String from, String to) {
-        return MedicineBook.of(cohort(), LocalDate.parse(from), LocalDate.parse(to));
+        return MedicineBook.of(cohort(), Definitions.load(null), LocalDate.parse(from), LocalDate.parse(to));
     }
 
     private Cohort cohort() {

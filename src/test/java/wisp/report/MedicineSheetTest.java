@@ -15,6 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import wisp.cohort.Herd;
+import wisp.indicator.Definitions;
 import wisp.log.ChainHead;
 import wisp.log.DayHead;
 import wisp.log.DayHeads;
@@ -75,6 +76,7 @@ class MedicineSheetTest {
         Herd herd = Herd.following();
         herd.apply(log.all());
         return MedicineSheet.of(
-                MedicineBook.of(herd.cohort(), LocalDate.parse(from), LocalDate.parse(to)), herd.cohort());
+                MedicineBook.of(herd.cohort(), Definitions.load(null), LocalDate.parse(from), LocalDate.parse(to)),
+                herd.cohort());
     }
 }

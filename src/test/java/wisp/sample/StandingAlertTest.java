@@ -49,6 +49,14 @@ class StandingAlertTest {
     }
 
     @Test
+    void twoWritingsOfANumberThatIsNobodysAreOneAlert() {
+        events.add("sample-result", "UK 123450 600007", "2026-03-09 09:00", "result: inconclusive");
+        events.add("sample-result", "uk123450600007", "2026-03-10 09:00", "result: positive");
+        events.add("sample-result", "UK 123450 700008", "2026-03-11 09:00", "result: inconclusive");
+        assertEquals(List.of("uk123450600007", "UK 123450 700008"), alerts());
+    }
+
+    @Test
     void positiveOnesStandBeforeInconclusiveOnes() {
         positive("A");
         events.add("birth", "B", "2026-03-01 07:30", "alive: true");

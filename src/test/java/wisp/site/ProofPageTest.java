@@ -60,6 +60,22 @@ class ProofPageTest {
     }
 
     @Test
+    void figuresAndTheSeasonLeadToTheProof() {
+        assertTrue(demo.get("/figures/tagged-inside-limit").body().contains("href=\"/proof/tagged-inside-limit\""));
+        assertFalse(demo.get("/figures/stillbirth").body().contains("/proof/"));
+        assertTrue(demo.get("/").body().contains("href=\"/proof\""));
+    }
+
+    @Test
+    void stepsGoByTheirTitlesAndStandOnce() {
+        String page = demo.get("/proof").body();
+        assertTrue(page.contains("First ear tag"), page);
+        assertTrue(page.contains("Look at the navel again, day 7"), page);
+        assertFalse(page.contains("/proof/register\""), page); // the same calves as the figure above it
+        assertFalse(page.contains("tissue-sampled-inside-limit"), page); // England sets no such limit
+    }
+
+    @Test
     void everyLimitOfTheListOpens() {
         String page = demo.get("/proof").body();
         Matcher link = Pattern.compile("href=\"(/proof/[a-z0-9-]+)\"").matcher(page);
