@@ -67,7 +67,12 @@ public final class Load {
 
     private void run(int seconds, boolean burst) throws IOException, InterruptedException {
         System.out.printf(
-                Locale.ROOT, "%d calves, %d events; %d s%s%n", CALVES, herd.events(), seconds, burst ? ", burst" : "");
+                Locale.ROOT,
+                "%d calves, %d events; %d s%s%n",
+                herd.calves().size(),
+                herd.events(),
+                seconds,
+                burst ? ", burst" : "");
         Visitor first = new Visitor(herd, client, tally, 0);
         for (long until = after(WARM_UP_S); System.nanoTime() < until; ) {
             first.readSomething();

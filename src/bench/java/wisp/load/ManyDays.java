@@ -47,7 +47,7 @@ final class ManyDays {
             System.out.printf(
                     Locale.ROOT,
                     "%d calves, %d events%n%8s %6s %8s %10s%n",
-                    CALVES,
+                    herd.calves().size(),
                     herd.events(),
                     "seconds",
                     "days",

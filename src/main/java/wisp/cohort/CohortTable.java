@@ -2,6 +2,7 @@ package wisp.cohort;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import tech.tablesaw.api.BooleanColumn;
 import tech.tablesaw.api.DateColumn;
@@ -12,12 +13,25 @@ import tech.tablesaw.api.StringColumn;
 import tech.tablesaw.api.Table;
 import tech.tablesaw.columns.Column;
 
-/** The cohort's Tablesaw table: its columns, and how one row is put in or replaced. */
+/**
+ * The cohort's Tablesaw table: its columns, and how one row is put in or replaced. Copies share the columns in which
+ * nothing changed from one to the next: most events change few.
+ */
 final class CohortTable {
-    private CohortTable() {}
+    private final Table table = empty();
+    private final Column<?>[] given = new Column<?>[table.columnCount()];
 
-    /** A table with every column and no row. */
-    static Table empty() {
+    /** The table as it stands; it is not to be changed. */
+    Table copy() {
+        for (int i = 0; i < given.length; i++) {
+            if (given[i] == null) {
+                given[i] = table.column(i).copy();
+            }
+        }
+        return Table.create(table.name(), given);
+    }
+
+    private static Table empty() {
         List<Column<?>> columns = List.of(
                 StringColumn.create("calf"),
                 InstantColumn.create("born_at"),
@@ -49,11 +63,12 @@ final class CohortTable {
      * Puts a row in at an index; the index after the last adds it. A text cell emptied here says so by
      * {@code isMissing} only in a copy of the table, which is what everyone else is given.
      */
-    static void put(Table table, int index, CohortRow row) {
+    void put(int index, CohortRow row) {
         if (index == table.rowCount()) {
             table.columns().forEach(Column::appendMissing);
+            Arrays.fill(given, null);
         }
-        Cells cells = new Cells(table, index);
+        Cells cells = new Cells(index);
         cells.text(row.calf());
         cells.instant(row.bornAt());
         cells.flag(row.birthTimeKnown());
@@ -80,18 +95,16 @@ final class CohortTable {
     }
 
     /** The cells of one row, from left to right: looking columns up by name costs more than folding the life. */
-    private static final class Cells {
-        private final Table table;
+    private final class Cells {
         private final int index;
         private int column;
 
-        Cells(Table table, int index) {
-            this.table = table;
+        Cells(int index) {
             this.index = index;
         }
 
         void text(String value) {
-            StringColumn cells = (StringColumn) next();
+            StringColumn cells = (StringColumn) next(value);
             if (value == null) {
                 cells.setMissing(index);
             } else {
@@ -100,7 +113,7 @@ final class CohortTable {
         }
 
         void flag(Boolean value) {
-            BooleanColumn cells = (BooleanColumn) next();
+            BooleanColumn cells = (BooleanColumn) next(value);
             if (value == null) {
                 cells.setMissing(index);
             } else {
@@ -109,7 +122,7 @@ final class CohortTable {
         }
 
         void whole(Integer value) {
-            IntColumn cells = (IntColumn) next();
+            IntColumn cells = (IntColumn) next(value);
             if (value == null) {
                 cells.setMissing(index);
             } else {
@@ -118,7 +131,7 @@ final class CohortTable {
         }
 
         void number(Double value) {
-            DoubleColumn cells = (DoubleColumn) next();
+            DoubleColumn cells = (DoubleColumn) next(value);
             if (value == null) {
                 cells.setMissing(index);
             } else {
@@ -127,7 +140,7 @@ final class CohortTable {
         }
 
         void date(LocalDate value) {
-            DateColumn cells = (DateColumn) next();
+            DateColumn cells = (DateColumn) next(value);
             if (value == null) {
                 cells.setMissing(index);
             } else {
@@ -136,7 +149,7 @@ final class CohortTable {
         }
 
         void instant(Instant value) {
-            InstantColumn cells = (InstantColumn) next();
+            InstantColumn cells = (InstantColumn) next(value);
             if (value == null) {
                 cells.setMissing(index);
             } else {
@@ -144,8 +157,20 @@ final class CohortTable {
             }
         }
 
-        private Column<?> next() {
-            return table.column(column++);
+        private Column<?> next(Object value) {
+            Column<?> cells = table.column(column);
+            if (given[column] != null && !same(cells, value)) {
+                given[column] = null;
+            }
+            column++;
+            return cells;
+        }
+
+        private boolean same(Column<?> cells, Object value) {
+            Object there = cells.get(index);
+            // an emptied text reads as an empty one
+            boolean missing = cells.isMissing(index) || "".equals(there);
+            return value == null ? missing : !missing && value.equals(there);
         }
     }
 }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import tech.tablesaw.api.Table;
 import wisp.event.Event;
 import wisp.event.EventType;
 import wisp.history.Annals;
@@ -33,7 +32,10 @@ public final class Herd {
     private final Map<String, List<StoredEvent>> bySubject = new HashMap<>();
     private final Map<String, Integer> rows = new LinkedHashMap<>();
     private final List<Life> lives = new ArrayList<>();
-    private final Table table = CohortTable.empty();
+    private final CohortTable table = new CohortTable();
+    /** Subjects with an event that is not of an animal alone: the pens, the farm, and animals with notes. */
+    private final Set<String> places = new HashSet<>();
+
     private final TagRegister tags = new TagRegister();
     private FarmHistory farm = FarmHistory.UNDESCRIBED;
     private Instant newest = Instant.EPOCH;
@@ -148,6 +150,9 @@ public final class Herd {
         if (event.time().toInstant().isAfter(newest)) {
             newest = event.time().toInstant();
         }
+        if (!LifeFold.ofAnimal(event.type())) {
+            places.add(event.subject());
+        }
         if (LifeFold.ofAnimal(event.type()) && !rows.containsKey(event.subject())) {
             rows.put(event.subject(), rows.size());
             lives.add(null);
@@ -165,13 +170,14 @@ public final class Herd {
         again.stream().sorted(Comparator.comparing(rows::get)).forEach(key -> {
             Life life = LifeFold.fold(key, bySubject.get(key), farm, tags.inUse(key));
             lives.set(rows.get(key), life);
-            CohortTable.put(table, rows.get(key), CohortRow.of(life, farm));
+            table.put(rows.get(key), CohortRow.of(life, farm));
         });
     }
 
     private Map<String, List<LifeEvent>> pens() {
         Map<String, List<LifeEvent>> pens = new TreeMap<>();
-        bySubject.forEach((subject, events) -> {
+        places.forEach(subject -> {
+            List<StoredEvent> events = bySubject.get(subject);
             List<LifeEvent> ofPen = subject.equals(FarmHistory.SUBJECT) ? List.of() : ofPen(subject, events);
             if (!ofPen.isEmpty()) {
                 pens.put(subject, ofPen);
@@ -195,7 +201,8 @@ public final class Herd {
 
     private Map<String, Annals> annals() {
         Map<String, Annals> annals = new TreeMap<>();
-        bySubject.forEach((subject, events) -> {
+        places.forEach(subject -> {
+            List<StoredEvent> events = bySubject.get(subject);
             if (!rows.containsKey(subject)) {
                 annals.put(subject, Annals.of(events));
             }
@@ -205,7 +212,8 @@ public final class Herd {
 
     private List<Mark> strayMarks() {
         List<Mark> marks = new ArrayList<>();
-        bySubject.forEach((subject, events) -> {
+        places.forEach(subject -> {
+            List<StoredEvent> events = bySubject.get(subject);
             if (!rows.containsKey(subject)) {
                 marks.addAll(PenFold.marks(events));
             }

@@ -2,6 +2,7 @@ package wisp.cohort;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -12,7 +13,7 @@ import wisp.testing.Calf;
 import wisp.testing.Events;
 
 class CohortTableTest {
-    private final Table table = CohortTable.empty();
+    private final CohortTable table = new CohortTable();
 
     private static CohortRow row(Calf calf) {
         return CohortRow.of(calf.life(), FarmHistory.UNDESCRIBED);
@@ -23,10 +24,10 @@ class CohortTableTest {
         Calf calf = new Calf("A").born("2026-03-01 07:30", "alive: true, pen: P1, ease: 2, weight_kg: 40");
         calf.at("2026-03-01 07:40", "navel-treated", "");
         calf.at("2026-03-02 07:40", "died", "");
-        CohortTable.put(table, 0, row(calf));
+        table.put(0, row(calf));
         calf.events().retract(calf.birth(), "2026-03-03 07:40");
-        CohortTable.put(table, 0, row(calf));
-        assertEquals(1, table.rowCount());
+        table.put(0, row(calf));
+        assertEquals(1, table.copy().rowCount());
         List<String> filled = table.copy().columns().stream()
                 .filter(column -> !column.isMissing(0))
                 .map(column -> column.name())
@@ -35,14 +36,26 @@ class CohortTableTest {
     }
 
     @Test
+    void aCopyStaysAsItWasAndSharesOnlyWhatDidNotChange() {
+        Calf calf = new Calf("A").born("2026-03-01 07:30", "alive: true, pen: P1, weight_kg: 40");
+        table.put(0, row(calf));
+        Table before = table.copy();
+        calf.at("2026-03-02 07:40", "noted", "text: seen");
+        table.put(0, row(calf));
+        Table after = table.copy();
+        assertEquals(1, before.intColumn("events").get(0));
+        assertEquals(2, after.intColumn("events").get(0));
+        assertSame(before.column("pen"), after.column("pen"));
+    }
+
+    @Test
     void wordsThatOtherProgramsTakeForMissingAreWordsHere() {
         int row = 0;
         for (String word : List.of("NA", "null", "*", "-", "NaN", "N/A", "true", "0")) {
-            CohortTable.put(
-                    table, row, row(new Calf(word).born("2026-03-01 07:30", "alive: true, pen: '" + word + "'")));
-            assertEquals(word, table.stringColumn("calf").get(row));
-            assertFalse(table.stringColumn("pen").isMissing(row));
-            assertEquals(word, table.stringColumn("pen").get(row));
+            table.put(row, row(new Calf(word).born("2026-03-01 07:30", "alive: true, pen: '" + word + "'")));
+            assertEquals(word, table.copy().stringColumn("calf").get(row));
+            assertFalse(table.copy().stringColumn("pen").isMissing(row));
+            assertEquals(word, table.copy().stringColumn("pen").get(row));
             row++;
         }
     }
@@ -53,10 +66,10 @@ class CohortTableTest {
         Calf calf = new Calf(events, "A").born("2026-03-01 07:30", "alive: true");
         CohortRow plain = row(calf);
         for (int i = 0; i < 66_000; i++) {
-            CohortTable.put(table, i, renamed(plain, "calf " + i, "pen " + i));
+            table.put(i, renamed(plain, "calf " + i, "pen " + i));
         }
         for (int i = 0; i < 66_000; i++) {
-            CohortTable.put(table, i, renamed(plain, "calf " + i, "pen " + (i + 1)));
+            table.put(i, renamed(plain, "calf " + i, "pen " + (i + 1)));
         }
         Table copy = table.copy();
         for (int i = 0; i < 66_000; i += 997) {
@@ -76,8 +89,8 @@ class CohortTableTest {
         calf.at("2026-03-01 08:00", "cleanliness-scored", "score: 1, pen: P2");
         calf.at("2026-03-05 08:00", "died", "");
         calf.at("2026-03-06 08:00", "weaned", "");
-        CohortTable.put(table, 0, row(calf));
-        List<String> cells = table.columns().stream()
+        table.put(0, row(calf));
+        List<String> cells = table.copy().columns().stream()
                 .map(column -> column.name() + "=" + column.getString(0))
                 .toList();
         assertEquals(
