@@ -16,6 +16,7 @@ import wisp.indicator.Estimate;
 import wisp.indicator.Figures;
 import wisp.indicator.Indicator;
 import wisp.indicator.LimitTimes;
+import wisp.indicator.PracticeStep;
 import wisp.indicator.Selection;
 import wisp.statistics.IncidenceCurve;
 import wisp.statistics.Interval;
@@ -70,8 +71,12 @@ public record Proof(
         return Optional.of(made(id, title(due, id, cohort), season, share, calves, cohort.cut()));
     }
 
-    /** The step as it is called in the list of what is due; of steps that go by several names, the first one's. */
+    /** The step as practice calls it, else as the list of what is due does. */
     private static String title(Due due, String id, Cohort cohort) {
+        Optional<PracticeStep> practice = due.definitions().practice().step(id);
+        if (practice.isPresent()) {
+            return practice.get().text();
+        }
         for (int row = 0; row < cohort.lives().size(); row++) {
             for (DueItem item : due.asIfPresent(cohort.lives().get(row), row, cohort.cut())) {
                 if (item.step().equals(id) && item.span().closes() != null) {

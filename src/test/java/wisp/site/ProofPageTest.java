@@ -71,6 +71,7 @@ class ProofPageTest {
         String page = demo.get("/proof").body();
         assertTrue(page.contains("First ear tag"), page);
         assertTrue(page.contains("Look at the navel again, day 7"), page);
+        assertTrue(page.contains("Ask the laboratory for the result"), page);
         assertFalse(page.contains("/proof/register\""), page); // the same calves as the figure above it
         assertFalse(page.contains("tissue-sampled-inside-limit"), page); // England sets no such limit
     }
