@@ -22,7 +22,9 @@ import wisp.records.Records;
 /** Prints what is due. */
 @Command(
         name = "due",
-        description = "Print what is due with each calf, by when, and what is no more possible.",
+        description =
+                "Print what is due with each calf, by when, and what is no more possible. Here --pen means where a"
+                        + " calf stands now, no --season means all, and --by divides nothing.",
         mixinStandardHelpOptions = true)
 final class DueCommand implements Callable<Integer> {
     @Mixin

@@ -1,6 +1,7 @@
 package wisp.log;
 
 import java.sql.SQLException;
+import org.postgresql.util.PSQLException;
 
 /** Says in one sentence what PostgreSQL's SQLSTATE means for the log in one database, and the mend. */
 final class PostgresFailure {
@@ -93,9 +94,15 @@ final class PostgresFailure {
         return first;
     }
 
+    /** What the server said, without the statement and its values: events are told to nobody's log. */
     private static String message(Exception failed) {
         SQLException sql = sql(failed);
         String message = sql == null ? failed.getMessage() : sql.getMessage();
+        for (SQLException each = sql; each != null; each = each.getNextException()) {
+            if (each instanceof PSQLException said && said.getServerErrorMessage() != null) {
+                message = said.getServerErrorMessage().getMessage();
+            }
+        }
         return message == null
                 ? "no reason given"
                 : message.strip().replaceAll("\\s+", " ").replaceAll("\\.$", "");
