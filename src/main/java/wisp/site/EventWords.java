@@ -1,7 +1,9 @@
 package wisp.site;
 
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import wisp.event.FarmDescribed;
 import wisp.history.LifeEvent;
 import wisp.indicator.EventFields;
 import wisp.tag.TagNumber;
@@ -61,6 +63,15 @@ final class EventWords {
     private static String field(String name, Object value) {
         if (name.equals("number") || name.equals("tag_number")) {
             return TagNumber.read(value.toString()).shown();
+        }
+        if (value instanceof List<?> seasons) {
+            return name + " "
+                    + seasons.stream()
+                            .map(one -> one instanceof FarmDescribed.Season season
+                                    ? season.name() + " from " + Shown.day(season.from()) + " to "
+                                            + Shown.day(season.to().minusDays(1))
+                                    : one.toString())
+                            .collect(Collectors.joining("; "));
         }
         String text = value instanceof Double number && number == Math.rint(number)
                 ? Long.toString(number.longValue())

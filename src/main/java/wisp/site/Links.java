@@ -4,6 +4,7 @@ import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import wisp.indicator.Estimate;
 
@@ -21,10 +22,10 @@ final class Links {
         return to(path, Map.of());
     }
 
-    /** A page with the filters kept and some parameters added or, where empty, taken away. */
+    /** A page with the filters kept and some parameters added, in order of name, or, where empty, taken away. */
     String to(String path, Map<String, String> changes) {
         Map<String, String> all = new LinkedHashMap<>(kept);
-        all.putAll(changes);
+        all.putAll(new TreeMap<>(changes)); // an address is the same at every start
         all.values().removeIf(String::isEmpty);
         return all.isEmpty()
                 ? path

@@ -39,8 +39,9 @@ class FarmAndPenMendingTest {
     @Test
     void theRecordsPageListsThemWithTheWayToTheirForm() {
         String page = site.get("/records").body();
-        assertTrue(page.contains("href=\"/records/mend?source=test&amp;id=" + farm), page);
-        assertTrue(page.contains("href=\"/records/mend?source=test&amp;id=" + bedded), page);
+        assertTrue(page.contains("seasons 2025-26 from 1 Aug 2025 to 31 Jul 2026"), page);
+        assertTrue(page.contains("href=\"/records/mend?id=" + farm + "&amp;source=test\""), page);
+        assertTrue(page.contains("href=\"/records/mend?id=" + bedded + "&amp;source=test\""), page);
         String past = site.get("/records?as-of=2026-03-02").body();
         assertTrue(past.contains("id=\"farm\""), past);
         assertFalse(past.contains("/records/mend"), past);
