@@ -137,11 +137,11 @@ final class Pages {
         ctx.contentType("image/png").result(new XChartPainter(PNG_WIDTH, height, 2).paint(picture));
     }
 
-    static void problem(Context ctx, Problem problem) {
+    static void problem(Context ctx, Problem problem, String alert) {
         show(
                 ctx,
                 "error.jte",
-                new ErrorPage(problem.status(), problem.title(), problem.getMessage(), problem.faults()));
+                new ErrorPage(problem.status(), problem.title(), problem.getMessage(), problem.faults(), alert));
     }
 
     static void show(Context ctx, String template, Object page) {

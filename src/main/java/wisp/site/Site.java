@@ -6,6 +6,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
@@ -19,6 +20,7 @@ import wisp.records.Records;
 /** The server: every address that there is, and what each error looks like. */
 public final class Site implements AutoCloseable {
     private static final long LARGEST_BODY = 64L * 1024 * 1024;
+    private static final int MISDIRECTED = 421;
     private static final long STOP_WITHIN_MS = 15_000;
     private static final Logger LOGGER = LoggerFactory.getLogger(Site.class);
 
@@ -165,8 +167,8 @@ public final class Site implements AutoCloseable {
         config.routes.get("/api/v1/openapi.json", OpenApi::show);
     }
 
-    private static void errors(JavalinConfig config) {
-        config.routes.exception(Problem.class, Site::show);
+    private void errors(JavalinConfig config) {
+        config.routes.exception(Problem.class, this::show);
         config.routes.exception(HttpResponseException.class, (e, ctx) -> show(answer(e, ctx), ctx));
         config.routes.exception(LogFailure.class, (e, ctx) -> {
             LOGGER.error("The log failed: {}", e.getMessage());
@@ -185,14 +187,27 @@ public final class Site implements AutoCloseable {
                         refused.getStatus(), "The request cannot be answered", refused.getMessage() + ".", List.of());
     }
 
-    private static void show(Problem problem, Context ctx) {
+    private void show(Problem problem, Context ctx) {
         ctx.status(problem.status());
         if (ctx.path().startsWith("/api/")
                 || ctx.path().startsWith("/health")
                 || ctx.path().equals("/metrics")) {
             ctx.contentType("application/problem+json").result(problem.json().toString());
         } else {
-            Pages.problem(ctx, problem);
+            Pages.problem(ctx, problem, alert(problem));
+        }
+    }
+
+    /** The standing alert, where the records can be read and whoever asks may know of them. */
+    private String alert(Problem problem) {
+        if (problem.status() == MISDIRECTED) {
+            return "";
+        }
+        try {
+            List<SampleAlert> alerts = SampleAlert.of(records.cohort(), new Links(Map.of()));
+            return alerts.isEmpty() ? "" : SampleAlert.head(alerts);
+        } catch (LogFailure unreadable) {
+            return "";
         }
     }
 }

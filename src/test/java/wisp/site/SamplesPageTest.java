@@ -78,9 +78,14 @@ class SamplesPageTest {
             assertTrue(page.contains("dam cow 7"), path);
             assertTrue(page.contains("Local law and the vet decide"), path);
         }
+        for (String path : List.of("/calves/nobody", "/nothing", "/?season=never", "/due?pen=x&pen=y")) {
+            String error = site.get(path).body();
+            assertTrue(error.contains("role=\"alert\"") && error.contains(ALERT), path + error);
+        }
         assertFalse(words("/?as-of=2026-11-19").contains(ALERT), "not known then");
         site.event("sample-result", "A", "2026-11-24T09:00:00Z", "{\"result\":\"negative\"}");
         assertFalse(words("/").contains(ALERT));
+        assertFalse(site.get("/calves/nobody").body().contains(ALERT));
         assertTrue(words("/?as-of=2026-11-22").contains(ALERT), "known then");
     }
 

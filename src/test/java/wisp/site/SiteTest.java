@@ -155,12 +155,18 @@ class SiteTest {
         String answer = asHost("evil.example");
         assertTrue(answer.contains("On this machine it is http://localhost:" + demo.port()), answer);
         assertFalse(answer.contains("15131"), answer);
+        assertFalse(asHost("evil.example", "/calves/nobody").contains("tissue sample"));
+        assertTrue(asHost("localhost", "/calves/nobody").contains("tissue sample"));
     }
 
     private static String asHost(String host) throws IOException {
+        return asHost(host, "/health");
+    }
+
+    private static String asHost(String host, String path) throws IOException {
         try (Socket socket = new Socket("127.0.0.1", demo.port())) {
             OutputStream out = socket.getOutputStream();
-            out.write(("GET /health HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n")
+            out.write(("GET " + path + " HTTP/1.1\r\nHost: " + host + "\r\nConnection: close\r\n\r\n")
                     .getBytes(StandardCharsets.US_ASCII));
             out.flush();
             InputStream in = socket.getInputStream();
