@@ -12,8 +12,10 @@ import wisp.question.season.SeasonAnswer;
  * @param before the season drawn behind this one, empty where there is none
  * @param rare the illnesses too rare to draw, in words; empty where there is none such
  * @param csv address of the same as CSV
+ * @param table the counts behind the pictures
  */
-public record SeasonWeeksPage(Frame frame, List<SeasonPage.Small> pictures, String before, String rare, String csv) {
+public record SeasonWeeksPage(
+        Frame frame, List<SeasonPage.Small> pictures, String before, String rare, String csv, WeeksTable table) {
 
     static SeasonWeeksPage of(Asked asked, SeasonAnswer answer) {
         Frame frame = Frame.of(asked, "Births and illness by week", "/season/weeks", Map.of());
@@ -23,6 +25,7 @@ public record SeasonWeeksPage(Frame frame, List<SeasonPage.Small> pictures, Stri
                 SeasonPage.small(IllnessPictures.byWeek(answer, links)),
                 answer.before(),
                 SeasonPage.rare(answer),
-                links.csv("illness-by-week"));
+                links.csv("illness-by-week"),
+                WeeksTable.of(answer));
     }
 }

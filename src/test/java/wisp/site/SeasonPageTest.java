@@ -16,6 +16,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -105,6 +106,28 @@ class SeasonPageTest {
             opened++;
         }
         assertTrue(opened > 10, "counts opened: " + opened);
+    }
+
+    @Test
+    void theTableOfWeeksAddsUpToTheCalvesAndEpisodesOfTheSeason() throws IOException, InterruptedException {
+        String page = get(demo, "/season/weeks?season=2025-26").body();
+        String foot = page.substring(page.indexOf("<tfoot>"), page.indexOf("</tfoot>"));
+        JsonNode answer = answer("2025-26");
+        List<Integer> expected = new ArrayList<>(List.of(answer.get("calves").asInt()));
+        for (JsonNode calendar : answer.get("illness_by_week")) {
+            int episodes = 0;
+            for (JsonNode week : calendar.get("weeks")) {
+                episodes += week.get("episodes").asInt();
+            }
+            if (episodes > 0) {
+                expected.add(episodes);
+            }
+        }
+        List<Integer> said = new ArrayList<>();
+        for (Matcher cell = Pattern.compile("<td class=\"number\">(\\d+)</td>").matcher(foot); cell.find(); ) {
+            said.add(Integer.parseInt(cell.group(1)));
+        }
+        assertEquals(expected, said);
     }
 
     @Test
