@@ -14,6 +14,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.security.SecureRandom;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -54,8 +55,10 @@ public final class CalendarAddresses {
                         one.path("digest").asText()));
             }
             return all;
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(file + " cannot be read.", unreadable);
+        } catch (DateTimeParseException wrong) {
+            throw unreadable(new IOException(wrong));
+        } catch (IOException wrong) {
+            throw unreadable(wrong);
         }
     }
 
@@ -112,8 +115,15 @@ public final class CalendarAddresses {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
         } catch (IOException unwritable) {
-            throw new UncheckedIOException(file + " cannot be written.", unwritable);
+            throw new UncheckedIOException(
+                    file + " cannot be written. Give this user the right to write there, or name another file.",
+                    unwritable);
         }
+    }
+
+    private UncheckedIOException unreadable(IOException wrong) {
+        String mend = " Let this user read it; if it is damaged, move it away and make the addresses anew.";
+        return new UncheckedIOException(file + " cannot be read as a list of calendar addresses." + mend, wrong);
     }
 
     private static String digest(String secret) {

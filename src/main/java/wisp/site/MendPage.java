@@ -104,11 +104,7 @@ public record MendPage(
 
     /** What is wrong with one field, empty where nothing is. */
     public String fault(String field) {
-        return faults.stream()
-                .filter(fault -> fault.field().equals(field))
-                .map(fault -> (fault.problem() + " " + fault.mend()).strip())
-                .reduce((one, other) -> one + " " + other)
-                .orElse("");
+        return FieldFaults.of(faults, field);
     }
 
     /** Faults of no field of the form. */

@@ -3,8 +3,11 @@ package wisp.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import wisp.calendar.CalendarAddresses;
@@ -28,6 +31,17 @@ class CalendarCommandTest {
         said("remove", "Ann").exits(0);
         assertTrue(addresses.of(secret).isEmpty());
         said("remove", "Ann").exits(1).saysOnlyOneLineWith("Nobody called Ann");
+    }
+
+    @Test
+    void aFileThatIsNoListIsNamedWithItsMend() throws IOException {
+        Logs.open(folder.toString(), Clock.systemUTC()).close();
+        for (String text : List.of("{", "[{\"person\":\"Ann\",\"made\":\"today\",\"digest\":\"0\"}]")) {
+            Files.writeString(folder.resolve("calendars.json"), text);
+            Spoken spoken = said("list").exits(1);
+            assertTrue(spoken.err().startsWith(folder.resolve("calendars.json") + " cannot be read"), spoken.err());
+            assertTrue(spoken.err().contains("make the addresses anew"), spoken.err());
+        }
     }
 
     @Test
