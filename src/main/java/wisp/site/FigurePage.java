@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import wisp.chart.Picture;
-import wisp.chart.SvgPainter;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
 import wisp.indicator.Estimate;
@@ -27,8 +25,7 @@ import wisp.site.CalvesBehind.Part;
  * @param row the figure itself
  * @param ownTarget the farm's own target, empty where it set none
  * @param ownStanding how the figure stands to it, empty where it cannot be said
- * @param by what it is divided by, empty where by nothing
- * @param picture SVG of the strata, empty where it is not divided
+ * @param strata the figure divided, null where by nothing
  * @param limits the limits of law that it used
  * @param counts every count of it that has a list
  * @param listTitle what the list of calves shows, empty where no count was asked for
@@ -49,10 +46,7 @@ public record FigurePage(
         int version,
         String method,
         List<Estimate.Attrition> attrition,
-        String by,
-        List<FigureRow> strata,
-        String picture,
-        String pictureHref,
+        FigureStrata strata,
         List<LimitUsed> limits,
         List<Count> counts,
         String listTitle,
@@ -80,9 +74,9 @@ public record FigurePage(
         Target own = records.definitions().ownTarget(id).orElse(null);
         Frame frame = Frame.of(asked, indicator.title(), "/figures/" + id, kept);
         Stratum by = asked.selection().by();
-        Picture picture = by == null ? null : StrataPicture.of(whole, by, frame.links());
         List<Listed> calves = behind.asked() ? calves(asked, behind, frame.links()) : List.of();
-        Leaf leaf = Leaf.of(calves.size(), address.parameter(Leaf.PARAMETER), frame, list(address));
+        String number = address.parameter(Leaf.PARAMETER);
+        Leaf leaf = Leaf.of(calves.size(), behind.asked() || by == null ? number : null, frame, list(address));
         return new FigurePage(
                 frame,
                 FigureRow.of(whole, frame.links()),
@@ -96,12 +90,7 @@ public record FigurePage(
                 indicator.version(),
                 whole.interval() == null ? "" : whole.interval().method(),
                 whole.attrition(),
-                by == null ? "" : by.title(),
-                whole.strata().stream()
-                        .map(stratum -> FigureRow.of(stratum, frame.links()))
-                        .toList(),
-                picture == null ? "" : SvgPainter.figure(picture),
-                frame.to("/figures/" + id + ".png"),
+                by == null ? null : FigureStrata.of(whole, by, frame, behind.asked(), number),
                 LimitUsed.of(indicator, records.definitions(), asked.cohort(), asked.selection()),
                 counts(behind, frame.links()),
                 behind.asked() ? title(behind, address.parameter("reason"), by) : "",

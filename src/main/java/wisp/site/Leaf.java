@@ -11,10 +11,11 @@ import wisp.event.Fault;
  * @param first number of its first row, from 1
  * @param last number of its last row
  * @param all how many rows the list has
+ * @param rows how many a full leaf has
  * @param before address of the leaf before, empty on the first
  * @param after address of the next leaf, empty on the last
  */
-public record Leaf(int first, int last, int all, String before, String after) {
+public record Leaf(int first, int last, int all, int rows, String before, String after) {
     /** The parameter that names a leaf. */
     static final String PARAMETER = "leaf";
 
@@ -30,12 +31,22 @@ public record Leaf(int first, int last, int all, String before, String after) {
      * @param more parameters that go along beside them
      */
     static Leaf of(int all, String asked, Frame frame, Map<String, String> more) {
-        int leaves = Math.max(1, (all + ROWS - 1) / ROWS);
+        return of(ROWS, all, asked, frame, more);
+    }
+
+    /**
+     * The same where rows are wider than most.
+     *
+     * @param rows how many a leaf has
+     */
+    static Leaf of(int rows, int all, String asked, Frame frame, Map<String, String> more) {
+        int leaves = Math.max(1, (all + rows - 1) / rows);
         int number = number(asked, leaves);
         return new Leaf(
-                Math.min(all, (number - 1) * ROWS + 1),
-                Math.min(all, number * ROWS),
+                Math.min(all, (number - 1) * rows + 1),
+                Math.min(all, number * rows),
                 all,
+                rows,
                 number == 1 ? "" : href(number - 1, frame, more),
                 number == leaves ? "" : href(number + 1, frame, more));
     }
@@ -70,6 +81,6 @@ public record Leaf(int first, int last, int all, String before, String after) {
 
     /** How many the next one holds. */
     public int next() {
-        return Math.min(ROWS, all - last);
+        return Math.min(rows, all - last);
     }
 }

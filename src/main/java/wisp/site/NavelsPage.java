@@ -25,7 +25,8 @@ import wisp.site.NavelLinks.Count;
  * @param unknown calves of unknown delay that the table leaves out
  * @param groups early and late
  * @param measures late against early, measure by measure
- * @param parts late against early where the calves are divided
+ * @param parts late against early where the calves are divided, those on this leaf
+ * @param leaf which of the parts these are
  * @param terms of the logistic model
  * @param modelled calves and cases in it
  * @param missing calves of unknown delay, by kind and place
@@ -43,6 +44,7 @@ public record NavelsPage(
         List<NavelRows.Risk> groups,
         List<MeasureRow> measures,
         List<NavelRows.PartRow> parts,
+        Leaf leaf,
         List<TermRow> terms,
         Modelled modelled,
         List<NavelRows.Risk> missing,
@@ -52,6 +54,8 @@ public record NavelsPage(
         Population population,
         List<FigureRow.LeftOut> marked,
         List<String> cautions) {
+    /** A part takes a row in each of two wide tables. */
+    private static final int PARTS = 30;
 
     /** The sentences, each worked out from the figures. */
     public record Words(
@@ -105,10 +109,11 @@ public record NavelsPage(
     /** Where the rule comes from. */
     public record Rule(String definition, String source, String remarks, String file, int version) {}
 
-    static NavelsPage of(Asked asked, NavelsAnswer answer) {
+    static NavelsPage of(Asked asked, NavelsAnswer answer, String number) {
         Frame frame = Frame.of(asked, "Navels", "/navels", Map.of());
         NavelLinks links = new NavelLinks(frame.links());
         NavelRows rows = new NavelRows(answer, links);
+        Leaf leaf = Leaf.of(PARTS, answer.strata().strata().size(), number, frame, Map.of());
         Indicator indicator = answer.figure().indicator();
         return new NavelsPage(
                 frame,
@@ -118,7 +123,8 @@ public record NavelsPage(
                 new Count(answer.delayUnknown(), links.calves(NavelDelay.UNKNOWN, CalvesBehind.Part.DENOMINATOR)),
                 rows.lateAndEarly(),
                 NavelMeasures.of(answer.late()),
-                rows.parts(),
+                leaf.of(rows.parts()),
+                leaf,
                 answer.late().adjusted().terms().stream().map(NavelsPage::row).toList(),
                 modelled(answer.late().adjusted(), links),
                 answer.missing().calves() == 0 ? List.of() : rows.missing(),

@@ -55,8 +55,9 @@ final class NavelsPages {
 
     /** {@code GET /navels}. */
     String page(Address address) {
-        Asked asked = Asked.of(address, records, Set.of());
-        return Pages.rendered("navels.jte", NavelsPage.of(asked, answer(asked)));
+        Asked asked = Asked.of(address, records, Set.of(Leaf.PARAMETER));
+        String leaf = address.parameter(Leaf.PARAMETER);
+        return Pages.rendered("navels.jte", NavelsPage.of(asked, answer(asked), leaf));
     }
 
     private void calves(Context ctx) {

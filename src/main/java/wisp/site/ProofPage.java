@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import wisp.chart.SvgPainter;
 import wisp.due.Breach;
 import wisp.due.DueRule;
@@ -19,10 +20,12 @@ import wisp.event.Fault;
  * @param counts how many calves count in which way, each opening its calves
  * @param picture SVG, empty where no calf's time is known
  * @param milestones the share done by some times
- * @param outside every calf outside, by both clocks
- * @param enteredLate calves inside, of which the record came in after the limit
+ * @param outside the calves outside on this leaf, by both clocks; none beside another list
+ * @param enteredLate calves inside, of which the record came in after the limit, on this leaf
+ * @param counted how many there are of these two on all leaves
  * @param rules the limits used, with their sources
- * @param list the calves of the count that is asked for, empty where none is
+ * @param list the calves on this leaf of the count that is asked for, empty where none is
+ * @param leaf which calves of the list, or else of those outside and entered late, stand on this leaf
  */
 public record ProofPage(
         Frame frame,
@@ -34,9 +37,11 @@ public record ProofPage(
         List<Milestone> milestones,
         List<Outside> outside,
         List<Outside> enteredLate,
+        Counted counted,
         List<Rule> rules,
         String listTitle,
-        List<Outside> list) {
+        List<Outside> list,
+        Leaf leaf) {
     /** The parameter that opens the calves behind a count. */
     static final String PART = "part";
 
@@ -48,18 +53,29 @@ public record ProofPage(
     /** The share done by a time. */
     public record Milestone(String time, String share, String interval, int waiting) {}
 
+    /** How many calves are outside, and how many were entered late. */
+    public record Counted(int outside, int enteredLate) {}
+
     /** One calf and what is on record of it. */
     public record Outside(String name, String href, String words) {}
 
     /** A limit and what it stands on. */
     public record Rule(String limit, String kind, String source, String status, String remarks) {}
 
-    static ProofPage of(Asked asked, Proof proof, String part) {
+    static ProofPage of(Asked asked, Proof proof, String part, String number) {
         Map<String, String> kept = part == null || part.isBlank() ? Map.of() : Map.of(PART, part);
         String path = "/proof/" + proof.id();
         Frame frame = Frame.of(asked, proof.title(), path, kept);
         Links links = frame.links();
         ProofCalf.Part asksFor = part(part);
+        List<Outside> outside = breaches(proof.outside(), links);
+        List<Outside> late = breaches(proof.enteredLate(), links);
+        List<Outside> all = asksFor == null
+                ? Stream.concat(outside.stream(), late.stream()).toList()
+                : listed(proof, asksFor, links);
+        Leaf leaf = Leaf.of(all.size(), number, frame, Map.of());
+        List<Outside> shown = leaf.of(all);
+        int first = asksFor == null ? Math.max(0, Math.min(shown.size(), outside.size() - leaf.first() + 1)) : 0;
         return new ProofPage(
                 frame,
                 proof.id(),
@@ -68,11 +84,13 @@ public record ProofPage(
                 counts(proof, links, path),
                 proof.curve() == null ? "" : SvgPainter.figure(ProofPicture.of(proof)),
                 milestones(proof),
-                breaches(proof.outside(), links),
-                breaches(proof.enteredLate(), links),
+                shown.subList(0, first),
+                asksFor == null ? shown.subList(first, shown.size()) : List.of(),
+                new Counted(outside.size(), late.size()),
                 rules(proof),
                 asksFor == null ? "" : ProofWords.part(asksFor),
-                asksFor == null ? List.of() : listed(proof, asksFor, links));
+                asksFor == null ? List.of() : shown,
+                leaf);
     }
 
     static String title(Proof proof) {

@@ -37,9 +37,10 @@ final class ProofPages {
     }
 
     private String one(Address address) {
-        Asked asked = Asked.of(address, records, Set.of(ProofPage.PART));
+        Asked asked = Asked.of(address, records, Set.of(ProofPage.PART, Leaf.PARAMETER));
         Proof proof = proof(address.name(), asked);
-        return Pages.rendered("proof.jte", ProofPage.of(asked, proof, address.parameter(ProofPage.PART)));
+        String part = address.parameter(ProofPage.PART);
+        return Pages.rendered("proof.jte", ProofPage.of(asked, proof, part, address.parameter(Leaf.PARAMETER)));
     }
 
     private void png(Context ctx) {

@@ -19,9 +19,13 @@ final class StrataPicture {
     private StrataPicture() {}
 
     static Picture of(Estimate whole, Stratum by, Links links) {
-        List<Estimate> shown = whole.strata().stream()
-                .filter(stratum -> stratum.interval() != null)
-                .toList();
+        return of(whole, whole.strata(), by, links);
+    }
+
+    /** The same of some strata alone. */
+    static Picture of(Estimate whole, List<Estimate> some, Stratum by, Links links) {
+        List<Estimate> shown =
+                some.stream().filter(stratum -> stratum.interval() != null).toList();
         List<String> names = shown.stream().map(Estimate::name).toList();
         List<Mark> marks = new ArrayList<>();
         for (int i = 0; i < shown.size(); i++) {
