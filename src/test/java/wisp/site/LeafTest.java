@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -84,6 +86,61 @@ class LeafTest {
     @Test
     void aSeasonOfTheDemoFitsOnOneLeaf() {
         assertFalse(demo.get("/calves").body().contains("class=\"leaves\""));
+    }
+
+    @Test
+    void everyWeekOfALongDivisionStandsOnOneLeaf() {
+        for (String path : List.of("/figures/diarrhoea-rate", "/navels")) {
+            List<String> weeks = found(path + "?season=all&by=week", "scope=\"row\">(?:<a[^>]*>)?(2\\d{3}-W\\d\\d)<");
+            Set<String> once = new LinkedHashSet<>(weeks);
+            int tables = path.equals("/navels") ? 2 : 1; // of which the second holds the classes of delay
+            assertEquals(weeks.size(), tables * once.size(), path);
+            assertTrue(once.size() > 80, once.toString());
+        }
+    }
+
+    @Test
+    void besideAListOfCalvesALongDivisionIsOneLinkAway() {
+        String page = demo.get("/figures/diarrhoea-rate?season=all&by=week&part=numerator")
+                .body();
+        assertFalse(page.contains("by week of birth</caption>"), page);
+        assertTrue(page.contains("<a href=\"/figures/diarrhoea-rate?season=all&amp;by=week#strata\">"), page);
+        page = demo.get("/figures/diarrhoea-rate?season=all&by=sex&part=numerator&leaf=1")
+                .body();
+        assertTrue(page.contains("by sex</caption>"), page);
+    }
+
+    @Test
+    void everyCalfOutsideALimitStandsOnOneLeafOfItsProof() {
+        for (String limit : List.of("colostrum-first", "navel-treated")) {
+            String first = demo.get("/proof/" + limit + "?season=all").body();
+            int said = count(first, "Every calf outside: (\\d+)") + count(first, "entered late \\((\\d+)\\)");
+            List<String> calves =
+                    found("/proof/" + limit + "?season=all", "<li><a href=\"(/calves/[^\"]*)\">[^<]*</a>: ");
+            assertEquals(said, calves.size(), limit);
+            assertEquals(said, new LinkedHashSet<>(calves).size(), limit);
+        }
+    }
+
+    private static int count(String page, String pattern) {
+        Matcher said = Pattern.compile(pattern).matcher(page);
+        return said.find() ? Integer.parseInt(said.group(1)) : 0;
+    }
+
+    /** What a pattern's group finds on every leaf from this one on. */
+    private static List<String> found(String path, String pattern) {
+        List<String> found = new ArrayList<>();
+        for (String leaf = path; leaf != null; ) {
+            String page = demo.get(leaf.replaceAll("#.*", "")).body();
+            Pattern.compile(pattern)
+                    .matcher(page)
+                    .results()
+                    .map(hit -> hit.group(1))
+                    .forEach(found::add);
+            Matcher next = NEXT.matcher(page);
+            leaf = next.find() ? next.group(1).replace("&amp;", "&") : null;
+        }
+        return found;
     }
 
     @Test

@@ -2,6 +2,7 @@ package wisp.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -11,14 +12,15 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import wisp.indicator.Indicator;
+import wisp.indicator.Stratum;
 
 /** Every page on the demo stays light enough for a phone in the yard. */
 class WeightTest {
     /** Of the 150 kB that a page may weigh, some are kept for a season with more calves than the demo's. */
     private static final int MOST = 140_000;
 
-    /** A leaf of the widest list holds as many rows on every farm. */
-    private static final int LEAF = 150_000;
+    private final HttpClient client = HttpClient.newHttpClient();
 
     @TempDir
     private Path folder;
@@ -28,18 +30,45 @@ class WeightTest {
         List<String> heavy = new ArrayList<>();
         try (RunningSite demo = RunningSite.demo(folder.resolve("demo"))) {
             for (String path : pages()) {
-                HttpRequest request =
-                        HttpRequest.newBuilder(URI.create(demo.address(path))).build();
-                HttpResponse<byte[]> page =
-                        HttpClient.newHttpClient().send(request, HttpResponse.BodyHandlers.ofByteArray());
-                assertEquals(200, page.statusCode(), path);
-                System.out.println(path + " has " + page.body().length + " bytes");
-                if (page.body().length >= (path.startsWith("/samples") ? LEAF : MOST)) {
-                    heavy.add(path + " has " + page.body().length + " bytes");
+                int bytes = bytes(demo, path);
+                System.out.println(path + " has " + bytes + " bytes");
+                if (bytes >= MOST) {
+                    heavy.add(path + " has " + bytes + " bytes");
                 }
             }
         }
         assertEquals(List.of(), heavy);
+    }
+
+    @Test
+    void everyFigureDividedInAnyWayOverAllSeasonsIsLight() throws Exception {
+        List<String> heavy = new ArrayList<>();
+        try (RunningSite demo = RunningSite.demo(folder.resolve("demo"))) {
+            List<String> figures = demo.records().definitions().indicators().stream()
+                    .map(Indicator::id)
+                    .toList();
+            for (String figure : figures) {
+                for (Stratum by : Stratum.values()) {
+                    for (String list : List.of("", "&part=all")) {
+                        String path = "/figures/" + figure + "?season=all&by=" + by.word() + list;
+                        int bytes = bytes(demo, path);
+                        if (bytes >= MOST) {
+                            heavy.add(path + " has " + bytes + " bytes");
+                        }
+                    }
+                }
+            }
+            System.out.println(figures.size() + " figures divided in " + Stratum.values().length + " ways");
+        }
+        assertEquals(List.of(), heavy);
+    }
+
+    private int bytes(RunningSite demo, String path) throws IOException, InterruptedException {
+        HttpRequest request =
+                HttpRequest.newBuilder(URI.create(demo.address(path))).build();
+        HttpResponse<byte[]> page = client.send(request, HttpResponse.BodyHandlers.ofByteArray());
+        assertEquals(200, page.statusCode(), path);
+        return page.body().length;
     }
 
     private static List<String> pages() {
@@ -57,6 +86,9 @@ class WeightTest {
                 "/navels/calves?season=all",
                 "/navels?season=all&by=season",
                 "/navels?by=pen",
+                "/navels?by=week&season=all",
+                "/proof/colostrum-first?season=all",
+                "/proof/colostrum-first?season=all&part=inside",
                 "/figures/preweaning-mortality?part=all&season=all",
                 "/figures/dirty-calves?by=pen&part=all&season=all",
                 "/pens/calves?season=all&list=all.scored",
