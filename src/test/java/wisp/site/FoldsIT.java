@@ -143,6 +143,19 @@ class FoldsIT {
     }
 
     @Test
+    void picturesOnPaperKeepTheNumbersOfTheirAxes() throws IOException {
+        for (String path : List.of("/", "/navels", "/pens")) {
+            open(path, DESK);
+            byte[] pdf = browser.print();
+            try (PDDocument paper = Loader.loadPDF(pdf)) {
+                String text = new PDFTextStripper().getText(paper);
+                // tables and sentences write a blank before the sign, axes none
+                assertTrue(text.contains("60%"), path + " prints its pictures without the numbers of an axis: " + text);
+            }
+        }
+    }
+
+    @Test
     void theNavelsPrintOnOneSheetForTheWall() throws IOException {
         for (String path : List.of("/navels", "/navels?by=pen")) {
             open(path, DESK);
