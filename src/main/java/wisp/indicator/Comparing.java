@@ -82,7 +82,8 @@ final class Comparing {
 
     /**
      * Two-sided p-value of no difference: exact (conditional binomial for rates, Fisher for shares), and where calves
-     * are censored the complementary log-log test at a fixed time (Klein and others 2007, Stat Med 26:4505).
+     * are censored the complementary log-log test at a fixed time (Klein and others 2007, Stat Med 26:4505). That test
+     * does not exist beside a risk of 0 or 1: there Fisher's, with the censored placed so that the two lie nearest.
      */
     static double pValue(Estimate a, Estimate b) {
         if (a.interval() == null || b.interval() == null) {
@@ -96,15 +97,31 @@ final class Comparing {
             return Double.NaN;
         }
         if (plainShare(a) && plainShare(b)) {
-            int[][] table = {
-                {a.numerator(), (int) a.denominator() - a.numerator()},
-                {b.numerator(), (int) b.denominator() - b.numerator()}
-            };
-            boolean variation = a.numerator() + b.numerator() > 0
-                    && a.numerator() + b.numerator() < a.denominator() + b.denominator();
-            return variation ? FisherExactTest.withDefaults().test(table).getPValue() : Double.NaN;
+            return fisherP(a.numerator(), (int) a.denominator(), b.numerator(), (int) b.denominator());
         }
-        return logLogP(a.interval(), b.interval());
+        double p = logLogP(a.interval(), b.interval());
+        return Double.isNaN(p) && a.indicator().rule() instanceof Rule.Risk ? nearestP(a, b) : p;
+    }
+
+    /** The higher risk with its censored as clear, the lower without them: no other reading of them is nearer. */
+    private static double nearestP(Estimate a, Estimate b) {
+        if (a.interval().value() == b.interval().value()) {
+            return Double.NaN;
+        }
+        Estimate higher = a.interval().value() >= b.interval().value() ? a : b;
+        Estimate lower = higher == a ? b : a;
+        int followed = (int) lower.verdicts().stream()
+                .filter(one -> one.atRisk() && one.ending() != Verdict.Ending.CENSORED)
+                .count();
+        int all = (int) higher.denominator();
+        boolean turned = followed == 0 || higher.numerator() * (double) followed <= lower.numerator() * (double) all;
+        return turned ? 1 : fisherP(higher.numerator(), all, lower.numerator(), followed);
+    }
+
+    private static double fisherP(int cases, int calves, int others, int otherCalves) {
+        int[][] table = {{cases, calves - cases}, {others, otherCalves - others}};
+        boolean variation = cases + others > 0 && cases + others < calves + otherCalves;
+        return variation ? FisherExactTest.withDefaults().test(table).getPValue() : Double.NaN;
     }
 
     private static boolean plainShare(Estimate estimate) {

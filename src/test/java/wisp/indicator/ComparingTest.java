@@ -156,6 +156,38 @@ class ComparingTest {
         assertEquals(p, Comparing.withSeason(some, more).p(), 1e-9);
     }
 
+    @Test
+    void nobodyDeadBesideManyDeadIsMoreThanChanceThoughCalvesLeft() {
+        Comparison comparison = Comparing.withSeason(risk("2026", 60, 30, 10), risk("2025", 90, 0, 10));
+        // at most twice the chance that all 30 deaths of 190 calves fall among the 100, C(100, 30) / C(190, 30)
+        double oneSided = 1;
+        for (int i = 0; i < 30; i++) {
+            oneSided *= (100.0 - i) / (190 - i);
+        }
+        assertTrue(comparison.p() >= oneSided && comparison.p() <= 2 * oneSided, "p " + comparison.p());
+        assertTrue(comparison.words().endsWith(": more than chance."), comparison.words());
+    }
+
+    @Test
+    void calvesThatLeftArePlacedSoThatARiskOfNoughtClaimsLeast() {
+        // of 20 ways two are as extreme; the two that left the season without deaths are not counted for it
+        assertEquals(
+                2.0 / 20,
+                Comparing.withSeason(risk("2026", 0, 3, 0), risk("2025", 3, 0, 2))
+                        .p(),
+                1e-12);
+        // 5 dead of 40, of which 31 left, beside none of 40: 2 C(40, 5) / C(80, 5)
+        Comparison comparison = Comparing.withSeason(risk("2026", 4, 5, 31), risk("2025", 40, 0, 0));
+        assertEquals(2 * 658_008 / 24_040_016.0, comparison.p(), 1e-9);
+        assertTrue(comparison.words().contains("could be chance"), comparison.words());
+    }
+
+    @Test
+    void twoRisksOfNoughtHaveNothingToTestThoughCalvesLeft() {
+        assertTrue(Double.isNaN(Comparing.withSeason(risk("2026", 20, 0, 3), risk("2025", 30, 0, 2))
+                .p()));
+    }
+
     private static Estimate share(String name, int cases, int calves) {
         List<Verdict> verdicts = new ArrayList<>();
         for (int i = 0; i < calves; i++) {
