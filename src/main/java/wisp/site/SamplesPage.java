@@ -42,9 +42,6 @@ public record SamplesPage(
         String opened,
         String token,
         boolean now) {
-    /** Samples' rows are the widest. */
-    private static final int ROWS = 200;
-
     static SamplesPage of(
             Asked asked, Records records, String matched, String number, String token, List<Fault> faults) {
         Frame frame = Frame.of(asked, "Samples", "/samples", Map.of());
@@ -59,7 +56,7 @@ public record SamplesPage(
         results.sort(Comparator.comparing(SampleRow::state).reversed());
         List<SampleRow> all = new ArrayList<>(waiting);
         all.addAll(results);
-        Leaf leaf = Leaf.of(ROWS, all.size(), number, frame, Map.of());
+        Leaf leaf = Leaf.of(all.size(), number, frame, Map.of());
         ZoneId zone = cohort.farm().latest().zone();
         int row = matched == null ? -1 : cohort.rowOf(matched);
         return new SamplesPage(
