@@ -151,7 +151,7 @@ final class Pages {
     static String rendered(String template, Object page) {
         StringOutput html = new StringOutput();
         TEMPLATES.render(template, page, html);
-        return html.toString();
+        return BoundUnits.in(html.toString());
     }
 
     static void html(Context ctx, byte[] html) {

@@ -45,10 +45,10 @@ class CalfPageTest {
 
     @Test
     void theEndOfWithdrawalIsSaid() {
-        String page = site.get("/calves/c").body();
+        String page = Wire.spaced(site.get("/calves/c").body());
         assertTrue(page.contains("The recorded meat withdrawal ended with 16 Jun 2026."), page);
         assertTrue(page.contains("dose 4 ml"), page);
-        String then = site.get("/calves/c?as-of=2026-05-20").body();
+        String then = Wire.spaced(site.get("/calves/c?as-of=2026-05-20").body());
         assertTrue(then.contains("Not for food: the recorded meat withdrawal runs to the end of 16 Jun 2026."), then);
         assertFalse(site.get("/calves/d").body().contains("Medicines and withdrawal"));
     }

@@ -180,7 +180,7 @@ class DuePageTest {
     private static String page(String path) {
         HttpResponse<String> answer = site.get(path);
         assertEquals(200, answer.statusCode(), answer.body());
-        return answer.body();
+        return Wire.spaced(answer.body());
     }
 
     private static String part(String page, String from, String to) {

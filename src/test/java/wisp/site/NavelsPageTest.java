@@ -50,7 +50,7 @@ class NavelsPageTest {
 
     @Test
     void thePageOpensWithTheSentenceOfTheInterface() throws IOException, InterruptedException {
-        String page = get("/navels").body();
+        String page = Wire.spaced(get("/navels").body());
         String sentence = json("/api/v1/questions/navels").get("sentence").asText();
         assertTrue(page.contains("<p class=\"answer\">" + sentence + "</p>"), page);
         assertTrue(page.contains("not an experiment"));

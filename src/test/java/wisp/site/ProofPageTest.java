@@ -99,7 +99,7 @@ class ProofPageTest {
             site.event("birth", "never", "2026-09-01T06:00:00Z", "{\"alive\":true,\"sex\":\"female\"}");
             site.event("registered", "late", "2026-10-05T09:00:00Z", "{}");
             site.recordedLater("registered", "in-time", "2026-09-20T09:00:00Z", "2026-10-20T09:00:00Z", "{}");
-            String page = site.get("/proof/registered-inside-limit").body();
+            String page = Wire.spaced(site.get("/proof/registered-inside-limit").body());
             assertTrue(page.contains("1 of 3 calves were inside the limit"), page);
             assertTrue(page.contains("One of them was written down after the limit had passed"), page);
             String outside = page.substring(page.indexOf("id=\"outside\""), page.indexOf("id=\"entered-late\""));

@@ -35,7 +35,7 @@ class SamplesPageTest {
     }
 
     private static String words(HttpResponse<String> page) {
-        return page.body().replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+        return Wire.spaced(page.body()).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
     }
 
     @Test

@@ -72,13 +72,13 @@ class SeasonPageTest {
     @Test
     void thePageSaysWhatTheAnswerSays() throws IOException, InterruptedException {
         for (String season : List.of("2023-24", "2024-25", "2025-26")) {
-            String page = get(demo, "/season?season=" + season).body();
+            String page = Wire.spaced(get(demo, "/season?season=" + season).body());
             JsonNode answer = answer(season);
             answer.get("sentences").forEach(said -> assertTrue(page.contains(escaped(said.asText())), said::asText));
             answer.get("findings")
                     .forEach(found ->
                             assertTrue(page.contains(escaped(found.get("text").asText())), found::toString));
-            assertEquals(page, get(demo, "/?season=" + season).body());
+            assertEquals(page, Wire.spaced(get(demo, "/?season=" + season).body()));
         }
     }
 
@@ -132,7 +132,7 @@ class SeasonPageTest {
 
     @Test
     void theOwnTargetStandsBesideThePublishedOne() throws IOException, InterruptedException {
-        String page = get(demo, "/").body();
+        String page = Wire.spaced(get(demo, "/").body());
         assertTrue(page.contains("own below 4 %"));
         assertTrue(page.contains("below 5 %"));
         JsonNode mortality = figure(answer("2025-26"), "preweaning-mortality");

@@ -73,7 +73,7 @@ class SeasonSentenceTest {
             site.post("/api/v1/events", "application/json", Wire.birth("1", "A"));
             assertEquals(
                     "In 2026 one calf was born; no figure of deaths can be given yet.",
-                    answer(site.get("/").body()));
+                    answer(Wire.spaced(site.get("/").body())));
         }
     }
 
@@ -97,7 +97,7 @@ class SeasonSentenceTest {
                     201,
                     site.post("/api/v1/events", "application/x-ndjson", lines.toString())
                             .statusCode());
-            return answer(site.get("/").body());
+            return answer(Wire.spaced(site.get("/").body()));
         }
     }
 

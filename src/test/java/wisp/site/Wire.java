@@ -13,6 +13,11 @@ final class Wire {
         return event(id, "birth", calf, "2026-03-01T08:00:00Z", "{\"alive\":true,\"sex\":\"female\"}");
     }
 
+    /** A page's text as it reads: no-break spaces as plain ones. */
+    static String spaced(String page) {
+        return page.replace('\u00a0', ' ');
+    }
+
     /** Single quotes for double ones, so that expected JSON can be read. */
     static String json(String text) {
         return text.replace('\'', '"');
