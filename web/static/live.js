@@ -10,6 +10,7 @@ addEventListener("beforeprint", () => document.querySelectorAll(".fold, .standin
     "tissue-sampled sample-sent sample-result registered castrated disbudded illness-found recovered treated " +
     "vaccinated moved weighed weaned left died pen-bedded pen-cleaned noted farm-described retracted amended").split(" ");
   let waiting = 0;
+  let told = 0;
 
   const stops = part => [...part.querySelectorAll("*")].filter(one => one.tabIndex >= 0);
 
@@ -103,9 +104,10 @@ addEventListener("beforeprint", () => document.querySelectorAll(".fold, .standin
     }
   };
 
-  const look = async () => {
+  // Asks for a page that knows of one event at least; it may lack those that came meanwhile, and is then asked for again.
+  const look = async wanted => {
     waiting = 0;
-    const answer = await fetch(location.href, { cache: "reload" }).catch(() => null);
+    const answer = await fetch(location.href, { headers: { "Wisp-At-Least": wanted } }).catch(() => null);
     if (!answer || !answer.ok) return;
     const page = new DOMParser().parseFromString(await answer.text(), "text/html");
     const fresh = page.getElementById("main");
@@ -113,7 +115,10 @@ addEventListener("beforeprint", () => document.querySelectorAll(".fold, .standin
     inPlace(() => items(main) || items(fresh) ? merge(main, fresh, ids) : swap(fresh));
     main.dataset.sequence = fresh.dataset.sequence;
     document.querySelector("footer").replaceWith(page.querySelector("footer"));
+    if (told > wanted) later();
   };
+
+  const later = () => { waiting = waiting || setTimeout(look, 700, told); };
 
   // A browser has six connections for all its tabs: only the page that is seen keeps one.
   let feed;
@@ -121,10 +126,13 @@ addEventListener("beforeprint", () => document.querySelectorAll(".fold, .standin
     feed?.close();
     if (document.hidden) return;
     feed = new EventSource("/api/v1/events/live?after=" + main.dataset.sequence);
-    types.forEach(type => feed.addEventListener(type, () => { waiting = waiting || setTimeout(look, 700); }));
+    types.forEach(type => feed.addEventListener(type, event => {
+      told = Number(event.lastEventId);
+      later();
+    }));
   };
   // What is due changes with the clock alone, too.
-  if (document.querySelector("[data-clock]")) setInterval(() => { if (!document.hidden) look(); }, 300000);
+  if (document.querySelector("[data-clock]")) setInterval(() => { if (!document.hidden) look(told); }, 300000);
   addEventListener("pagehide", () => feed?.close());
   addEventListener("pageshow", listen);
   document.addEventListener("visibilitychange", listen);

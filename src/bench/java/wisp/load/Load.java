@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 /**
  * Fifty phones that post and fifty people who read and follow the live events of one real server with 5,000 calves:
  * errors, lost events, and how long a write and a page take. Ten of the people have the season open as a browser has
- * it, which asks for the newest page 0.7 s after an event. {@code burst} lets every phone post without a pause.
+ * it, which asks 0.7 s after an event for a page that shows it. {@code burst} lets every phone post without a pause.
  */
 public final class Load {
     private static final int CALVES = 5_000;
@@ -124,9 +124,10 @@ public final class Load {
         if (openSeason) {
             AtomicLong shown = new AtomicLong();
             work(() -> {
-                if (newest.get() > shown.getAndSet(newest.get())) {
+                long told = newest.get();
+                if (told > shown.getAndSet(told)) {
                     Thread.sleep(LIVE_WAIT_MS);
-                    person.read("season page, after an event", "/", true);
+                    person.read("season page, after an event", "/", told);
                 } else {
                     Thread.sleep(10);
                 }

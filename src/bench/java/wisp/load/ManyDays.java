@@ -99,7 +99,7 @@ final class ManyDays {
         for (int i = 0; i < EVENTS_A_DAY; i++) {
             phone.post();
             if (i % (EVENTS_A_DAY / READINGS_A_DAY) == 0) {
-                person.read("page", path(herd, random), false);
+                person.read("page", path(herd, random), 0);
             }
         }
         for (Thread follower : followers) {

@@ -70,11 +70,15 @@ final class Visitor {
         return null;
     }
 
-    /** Reads a page; the time that counts ends with the first byte. */
-    void read(String what, String path, boolean anew) throws InterruptedException {
+    /**
+     * Reads a page; the time that counts ends with the first byte.
+     *
+     * @param atLeast the event that the page must show, 0 for any
+     */
+    void read(String what, String path, long atLeast) throws InterruptedException {
         HttpRequest.Builder request = request(path);
-        if (anew) {
-            request.header("Cache-Control", "no-cache");
+        if (atLeast > 0) {
+            request.header("Wisp-At-Least", Long.toString(atLeast));
         }
         long start = System.nanoTime();
         try {
@@ -96,12 +100,12 @@ final class Visitor {
         List<String> others = List.of("/navels", "/pens", "/calves", "/records", "/figures/preweaning-mortality");
         int one = random.nextInt(2 * others.size() + 2);
         if (one < others.size()) {
-            read("other page", others.get(one), false);
+            read("other page", others.get(one), 0);
         } else if (one < others.size() + 2) {
             String calf = herd.calves().get(random.nextInt(herd.calves().size()));
-            read("calf page", "/calves/" + calf, false);
+            read("calf page", "/calves/" + calf, 0);
         } else {
-            read("season page", "/", false);
+            read("season page", "/", 0);
         }
     }
 

@@ -19,6 +19,8 @@ import wisp.history.Mark;
  * @param table one row an animal, the same row numbers as {@code lives}; animals without a recorded birth have a row
  *     in which only {@code calf} and {@code marks} are filled
  * @param lives the folded lives
+ * @param suspects the animals that a sample's result once called anything but negative, in order of row; marked results
+ *     and animals without a recorded birth too
  * @param farm the farm through time
  * @param pens each pen's own events (bedding, cleaning, notes), in order
  * @param annals by subject, what is recorded of pens and of the farm with its corrections
@@ -29,6 +31,7 @@ import wisp.history.Mark;
 public record Cohort(
         Table table,
         List<Life> lives,
+        List<Life> suspects,
         FarmHistory farm,
         Map<String, List<LifeEvent>> pens,
         Map<String, Annals> annals,

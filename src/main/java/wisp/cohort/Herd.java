@@ -11,8 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import wisp.event.Event;
 import wisp.event.EventType;
+import wisp.event.SampleResult;
 import wisp.history.Annals;
 import wisp.history.FarmHistory;
 import wisp.history.Life;
@@ -33,6 +36,8 @@ public final class Herd {
     private final Map<String, Integer> rows = new LinkedHashMap<>();
     private final List<Life> lives = new ArrayList<>();
     private final CohortTable table = new CohortTable();
+    /** Rows of animals that a sample's result once called anything but negative. */
+    private final TreeSet<Integer> suspects = new TreeSet<>();
     /** Subjects with an event that is not of an animal alone: the pens, the farm, and animals with notes. */
     private final Set<String> places = new HashSet<>();
 
@@ -100,7 +105,9 @@ public final class Herd {
     public synchronized Cohort cohort() {
         if (current == null) {
             Instant cut = asOf == null ? newest : asOf;
-            current = new Cohort(table.copy(), List.copyOf(lives), farm, pens(), annals(), strayMarks(), cut, sequence);
+            List<Life> ofSuspects = suspects.stream().map(lives::get).toList();
+            current = new Cohort(
+                    table.copy(), List.copyOf(lives), ofSuspects, farm, pens(), annals(), strayMarks(), cut, sequence);
         }
         return current;
     }
@@ -169,9 +176,21 @@ public final class Herd {
         }
         again.stream().sorted(Comparator.comparing(rows::get)).forEach(key -> {
             Life life = LifeFold.fold(key, bySubject.get(key), farm, tags.inUse(key));
-            lives.set(rows.get(key), life);
-            table.put(rows.get(key), CohortRow.of(life, farm));
+            int row = rows.get(key);
+            lives.set(row, life);
+            table.put(row, CohortRow.of(life, farm));
+            if (suspected(life)) {
+                suspects.add(row);
+            } else {
+                suspects.remove(row);
+            }
         });
+    }
+
+    private static boolean suspected(Life life) {
+        return Stream.concat(life.events().stream(), life.marks().stream().map(Mark::event))
+                .anyMatch(event ->
+                        event.data() instanceof SampleResult result && result.result() != SampleResult.Result.NEGATIVE);
     }
 
     private Map<String, List<LifeEvent>> pens() {

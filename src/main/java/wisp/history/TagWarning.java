@@ -55,16 +55,16 @@ public record TagWarning(Life life, LifeEvent event, Kind kind, String problem, 
 
     /** The warnings of a whole herd. */
     public static List<TagWarning> of(List<Life> herd) {
-        Set<String> marks = herdMarks(herd);
+        HerdMarks marks = new HerdMarks(herd);
         return herd.stream().flatMap(life -> of(life, marks).stream()).toList();
     }
 
-    /**
-     * The warnings of one animal; one that is gone has none about lost tags.
-     *
-     * @param herdMarks those of its herd
-     */
-    public static List<TagWarning> of(Life life, Set<String> herdMarks) {
+    /** The warnings of one animal of a herd; one that is gone has none about lost tags. */
+    public static List<TagWarning> of(Life life, List<Life> herd) {
+        return of(life, new HerdMarks(herd));
+    }
+
+    private static List<TagWarning> of(Life life, HerdMarks herdMarks) {
         List<TagWarning> warnings = new ArrayList<>();
         EarTags tags = EarTags.of(life);
         tags.fittings().forEach(one -> doubts(life, tags, one, herdMarks, warnings));
@@ -87,19 +87,35 @@ public record TagWarning(Life life, LifeEvent event, Kind kind, String problem, 
 
     /** Herd marks of numbers whose check digit fits. */
     public static Set<String> herdMarks(List<Life> lives) {
-        Set<String> marks = new HashSet<>();
-        for (Life life : lives) {
-            for (TagNumber number : EarTags.of(life).numbers()) {
-                if (CheckDigit.fits(number) && !number.herdMark().isEmpty()) {
-                    marks.add(number.herdMark());
+        return new HerdMarks(lives).get();
+    }
+
+    /** The same, read from every tag of a herd only once a tag is in doubt. */
+    private static final class HerdMarks {
+        private final List<Life> lives;
+        private Set<String> marks;
+
+        private HerdMarks(List<Life> lives) {
+            this.lives = lives;
+        }
+
+        private Set<String> get() {
+            if (marks == null) {
+                marks = new HashSet<>();
+                for (Life life : lives) {
+                    for (TagNumber number : EarTags.of(life).numbers()) {
+                        if (CheckDigit.fits(number) && !number.herdMark().isEmpty()) {
+                            marks.add(number.herdMark());
+                        }
+                    }
                 }
             }
+            return marks;
         }
-        return marks;
     }
 
     private static void doubts(
-            Life life, EarTags tags, EarTags.Fitting one, Set<String> marks, List<TagWarning> warnings) {
+            Life life, EarTags tags, EarTags.Fitting one, HerdMarks marks, List<TagWarning> warnings) {
         for (TagDoubt doubt : TagDoubt.of(one.number())) {
             Kind kind = switch (doubt.kind()) {
                 case CHECK_DIGIT -> Kind.CHECK_DIGIT;
@@ -119,7 +135,7 @@ public record TagWarning(Life life, LifeEvent event, Kind kind, String problem, 
     }
 
     /** A number of the animal's other tag that is near is likelier than any that nobody has written. */
-    private static List<TagNumber> likely(TagNumber number, EarTags tags, Set<String> herdMarks) {
+    private static List<TagNumber> likely(TagNumber number, EarTags tags, HerdMarks herdMarks) {
         List<TagNumber> likely = new ArrayList<>();
         for (TagNumber other : tags.numbers()) {
             Likeness likeness = Likeness.of(number, other);
@@ -129,7 +145,7 @@ public record TagWarning(Life life, LifeEvent event, Kind kind, String problem, 
                 likely.add(other);
             }
         }
-        for (LikelyNumber one : LikelyNumber.of(number, herdMarks)) {
+        for (LikelyNumber one : LikelyNumber.of(number, herdMarks.get())) {
             if (likely.size() < LIKELY_SHOWN && likely.stream().noneMatch(one.number()::same)) {
                 likely.add(one.number());
             }

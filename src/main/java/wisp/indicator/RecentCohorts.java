@@ -6,7 +6,7 @@ import wisp.cohort.Cohort;
 
 /**
  * The two cohorts used last, today's and mostly that of a past day, with what was worked out from them. That holds for
- * one cohort, which never changes; a new event makes a new one.
+ * one cohort, which never changes; a new event makes a new one, which takes over what is settled.
  */
 final class RecentCohorts {
     private static final int COHORTS_MOST = 2;
@@ -22,7 +22,12 @@ final class RecentCohorts {
                 return worked;
             }
         }
-        WorkedCohort worked = new WorkedCohort(cohort);
+        SettledVerdicts settled = recent.stream()
+                .filter(earlier -> earlier.continuedBy(cohort))
+                .map(WorkedCohort::settled)
+                .findFirst()
+                .orElseGet(SettledVerdicts::new);
+        WorkedCohort worked = new WorkedCohort(cohort, settled);
         recent.addFirst(worked);
         if (recent.size() > COHORTS_MOST) {
             recent.removeLast();

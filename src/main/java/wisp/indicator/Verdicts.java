@@ -19,7 +19,7 @@ public final class Verdicts {
 
     /** What each of these rows is to the indicator; a rule about episodes gives one verdict an episode. */
     public List<Verdict> of(Indicator indicator, Cohort cohort, int[] rows) {
-        return of(indicator, new WorkedCohort(cohort), rows);
+        return of(indicator, new WorkedCohort(cohort, new SettledVerdicts()), rows);
     }
 
     List<Verdict> of(Indicator indicator, WorkedCohort cohort, int[] rows) {
@@ -27,14 +27,19 @@ public final class Verdicts {
         if (well.isPresent()) {
             return withTheIll(indicator, cohort, rows, well.get());
         }
-        List<Verdict> verdicts = new ArrayList<>(rows.length);
-        for (int row : rows) {
-            List<Verdict> judged = of(indicator, cohort.life(row));
-            for (int i = 0; i < judged.size(); i++) {
-                verdicts.add(judged.get(i));
+        if (indicator.rule() instanceof Rule.CaseFatality) {
+            List<Verdict> verdicts = new ArrayList<>(rows.length);
+            for (int row : rows) {
+                verdicts.addAll(of(indicator, cohort.life(row)));
             }
+            return verdicts;
         }
-        return verdicts;
+        return judged(indicator, cohort, rows);
+    }
+
+    private List<Verdict> judged(Indicator indicator, WorkedCohort cohort, int[] rows) {
+        return cohort.settled()
+                .of(indicator, cohort, rows, followed -> of(indicator, followed).get(0));
     }
 
     /** The rule of an illness as it is to calves that never had it: the same whatever the illness. */
@@ -51,28 +56,26 @@ public final class Verdicts {
     private List<Verdict> withTheIll(Indicator indicator, WorkedCohort cohort, int[] rows, Rule well) {
         Outcome outcome =
                 indicator.rule() instanceof Rule.Risk risk ? risk.outcome() : ((Rule.Rate) indicator.rule()).outcome();
+        WorkedCohort.Well asked = new WorkedCohort.Well(indicator.population(), indicator.needsHours(), well);
         List<Verdict> verdicts = new ArrayList<>(cohort.well(
-                indicator.population(), indicator.needsHours(), well, rows, () -> well(indicator, cohort, rows, well)));
-        for (int row : cohort.ill(((Outcome.Illness) outcome).condition())) {
-            int at = Arrays.binarySearch(rows, row);
-            if (at >= 0) {
-                verdicts.set(at, of(indicator, cohort.life(row)).get(0));
-            }
+                asked,
+                rows,
+                () -> cohort.settled().of(asked, cohort, rows, followed -> ofWell(indicator, well, followed))));
+        int[] ill = Arrays.stream(cohort.ill(((Outcome.Illness) outcome).condition()))
+                .filter(row -> Arrays.binarySearch(rows, row) >= 0)
+                .toArray();
+        List<Verdict> judged = judged(indicator, cohort, ill);
+        for (int i = 0; i < ill.length; i++) {
+            verdicts.set(Arrays.binarySearch(rows, ill[i]), judged.get(i));
         }
         return verdicts;
     }
 
-    private List<Verdict> well(Indicator indicator, WorkedCohort cohort, int[] rows, Rule well) {
-        List<Verdict> verdicts = new ArrayList<>(rows.length);
-        for (int row : rows) {
-            FollowedLife followed = cohort.life(row);
-            Optional<Verdict> refused = Entry.refused(indicator, followed);
-            verdicts.add(
-                    refused.isPresent()
-                            ? refused.get()
-                            : judge(indicator, well, followed).get(0));
-        }
-        return verdicts;
+    private Verdict ofWell(Indicator indicator, Rule well, FollowedLife followed) {
+        Optional<Verdict> refused = Entry.refused(indicator, followed);
+        return refused.isPresent()
+                ? refused.get()
+                : judge(indicator, well, followed).get(0);
     }
 
     /** What one life, followed to a cut, is to the indicator. */

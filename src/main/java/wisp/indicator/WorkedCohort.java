@@ -19,11 +19,15 @@ final class WorkedCohort {
 
     private record AskedFigure(String indicator, Selection selection) {}
 
-    private record AskedWell(Population population, boolean needsHours, Rule rule, int[] rows) {}
+    /** How calves that never had an illness are judged. */
+    record Well(Population population, boolean needsHours, Rule rule) {}
+
+    private record AskedWell(Well well, int[] rows) {}
 
     private record AskedRows(Selection selection, boolean placeOfRecord) {}
 
     private final Cohort cohort;
+    private final SettledVerdicts settled;
     private final FollowedLife[] lives;
     private final Map<AskedRows, int[]> rows = new ConcurrentHashMap<>();
     private final Map<AskedRows, int[]> marked = new ConcurrentHashMap<>();
@@ -33,13 +37,34 @@ final class WorkedCohort {
     private int verdicts;
     private volatile List<String> seasons;
 
-    WorkedCohort(Cohort cohort) {
+    /**
+     * A cohort of which nothing is worked out yet.
+     *
+     * @param settled verdicts settled in earlier cohorts of the same herd
+     */
+    WorkedCohort(Cohort cohort, SettledVerdicts settled) {
         this.cohort = cohort;
+        this.settled = settled;
         this.lives = new FollowedLife[cohort.lives().size()];
     }
 
     Cohort cohort() {
         return cohort;
+    }
+
+    SettledVerdicts settled() {
+        return settled;
+    }
+
+    /** Whether some life of another cohort is unchanged here: both are of one herd. */
+    boolean continuedBy(Cohort later) {
+        int rows = Math.min(lives.length, later.lives().size());
+        for (int row = 0; row < rows; row++) {
+            if (cohort.lives().get(row) == later.lives().get(row)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A life of a recorded birth, followed to the cohort's cut. */
@@ -64,14 +89,12 @@ final class WorkedCohort {
     }
 
     /**
-     * The verdicts on calves as if none had ever been ill, for one population, rule and rows.
+     * The verdicts on calves as if none had ever been ill.
      *
      * @param rows the very array that {@link #rows} gave
      */
-    List<Verdict> well(
-            Population population, boolean needsHours, Rule rule, int[] rows, Supplier<List<Verdict>> judged) {
-        AskedWell asked = new AskedWell(population, needsHours, rule, rows);
-        return kept(well, asked, judged, List::size);
+    List<Verdict> well(Well asked, int[] rows, Supplier<List<Verdict>> judged) {
+        return kept(well, new AskedWell(asked, rows), judged, List::size);
     }
 
     /** The rows asked for, in ascending order; not to be changed. */

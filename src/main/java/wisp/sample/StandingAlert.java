@@ -28,8 +28,8 @@ public record StandingAlert(Life life, LifeEvent result) {
     public static List<StandingAlert> of(Cohort cohort) {
         List<StandingAlert> alerts = new ArrayList<>();
         Set<String> strays = new HashSet<>();
-        for (Life life : cohort.lives()) {
-            if (mayHaveResult(life) && !gone(life)) {
+        for (Life life : cohort.suspects()) {
+            if (!gone(life)) {
                 SampleChain.counts(life)
                         .filter(result -> TissueSample.state(result) != TissueSample.State.NEGATIVE)
                         .ifPresent(result -> alerts.add(new StandingAlert(life, result)));
@@ -44,10 +44,6 @@ public record StandingAlert(Life life, LifeEvent result) {
     /** A number that is no animal's; two writings of one number are one alert. */
     private boolean stray() {
         return life.born() == null && !TagIndex.tagged(life);
-    }
-
-    private static boolean mayHaveResult(Life life) {
-        return events(life).anyMatch(event -> event.type() == EventType.SAMPLE_RESULT);
     }
 
     /** An animal without a recorded birth has no exit that counts, and may be gone all the same. */

@@ -92,7 +92,7 @@ public record MendPage(
             return List.of();
         }
         List<Life> herd = asked.cohort().lives();
-        return TagWarning.of(herd.get(target.row()), TagWarning.herdMarks(herd)).stream()
+        return TagWarning.of(herd.get(target.row()), herd).stream()
                 .filter(warning -> warning.event().sequence() == target.event().sequence())
                 .toList();
     }

@@ -159,6 +159,7 @@ final class Pages {
                 "Content-Security-Policy",
                 "default-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:;"
                         + " form-action 'self'; frame-ancestors 'none'; base-uri 'none'");
+        ctx.header("Cache-Control", "no-cache");
         ctx.contentType("text/html; charset=utf-8").result(html);
     }
 }

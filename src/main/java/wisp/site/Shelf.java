@@ -20,6 +20,7 @@ import wisp.log.EventLog;
  */
 final class Shelf {
     private static final long SECOND = 1_000_000_000L;
+    private static final String AT_LEAST = "Wisp-At-Least";
     private static final int PAGES_MOST = 200;
     private static final long BYTES_MOST = 16L * 1024 * 1024;
 
@@ -60,7 +61,9 @@ final class Shelf {
     }
 
     private byte[] page(Context ctx, Address address, Function<Address, String> maker) {
-        return newest(ctx) ? current(place(address, maker), log.last()) : page(address, JustPosted.who(ctx), maker);
+        return newest(ctx)
+                ? current(place(address, maker), log.last())
+                : page(address, JustPosted.who(ctx), atLeast(ctx), maker);
     }
 
     /**
@@ -71,15 +74,21 @@ final class Shelf {
         return cache != null && (cache.contains("no-cache") || cache.contains("max-age=0"));
     }
 
-    byte[] page(Address address, String who, Function<Address, String> maker) {
+    /** The event that an open page was told of and now wants to see, 0 where none is named. */
+    private static long atLeast(Context ctx) {
+        String sequence = ctx.header(AT_LEAST);
+        return sequence != null && sequence.matches("\\d{1,18}") ? Long.parseLong(sequence) : 0;
+    }
+
+    byte[] page(Address address, String who, long atLeast, Function<Address, String> maker) {
         Place place = place(address, maker);
         place.asked = System.nanoTime();
         long last = log.last();
         Page newest = newest(place);
-        if (newest != null && (newest.sequence >= last || justPosted.mayLack(who, newest.sequence, last))) {
-            return newest.html;
-        }
-        return current(place, last);
+        boolean good = newest != null
+                && (newest.sequence >= last
+                        || newest.sequence >= atLeast && justPosted.mayLack(who, newest.sequence, last));
+        return good ? newest.html : current(place, last);
     }
 
     /** Makes the page of an address, where it does not stand on the newest event. */

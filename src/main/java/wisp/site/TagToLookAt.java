@@ -28,7 +28,7 @@ public record TagToLookAt(
 
     /** Those of one calf. */
     static List<TagToLookAt> of(Life life, Cohort cohort, Links links, Links mending) {
-        return TagWarning.of(life, TagWarning.herdMarks(cohort.lives())).stream()
+        return TagWarning.of(life, cohort.lives()).stream()
                 .map(warning -> row(warning, links, mending))
                 .toList();
     }

@@ -67,6 +67,7 @@ final class SimulatedCohorts {
         return new Cohort(
                 Table.create("none", StringColumn.create("season", folded.size())),
                 folded,
+                List.of(),
                 history,
                 Map.of(),
                 Map.of(),

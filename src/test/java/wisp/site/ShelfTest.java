@@ -35,7 +35,7 @@ class ShelfTest {
     }
 
     private String ask(Address address, String who) {
-        return new String(shelf.page(address, who, this::make), StandardCharsets.UTF_8);
+        return new String(shelf.page(address, who, 0, this::make), StandardCharsets.UTF_8);
     }
 
     private String make(Address address) {
@@ -78,6 +78,22 @@ class ShelfTest {
     }
 
     @Test
+    void anOpenPageThatWasToldOfAnEventIsNotShownOneThatLacksIt() {
+        ask(SEASON, "office");
+        site.event("birth", "A", "2026-03-01T08:00:00Z", "{\"alive\":true}");
+        posted.note("shed", 0, 1, System.nanoTime() + TimeUnit.SECONDS.toNanos(30));
+        assertEquals("page 2 of event 1", told(1));
+        site.event("birth", "B", "2026-03-01T09:00:00Z", "{\"alive\":true}");
+        posted.note("shed", 1, 2, System.nanoTime() + TimeUnit.SECONDS.toNanos(30));
+        assertEquals("page 2 of event 1", told(1));
+        assertEquals("page 3 of event 2", told(2));
+    }
+
+    private String told(long sequence) {
+        return new String(shelf.page(SEASON, "office", sequence, this::make), StandardCharsets.UTF_8);
+    }
+
+    @Test
     void whoAsksWhileAPageIsMadeWaitsForThatOne() throws InterruptedException, ExecutionException {
         CountDownLatch begun = new CountDownLatch(1);
         CountDownLatch go = new CountDownLatch(1);
@@ -85,7 +101,7 @@ class ShelfTest {
         try {
             List<Future<byte[]>> answers = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
-                answers.add(readers.submit(() -> shelf.page(SEASON, "office", address -> {
+                answers.add(readers.submit(() -> shelf.page(SEASON, "office", 0, address -> {
                     begun.countDown();
                     waitFor(go);
                     return make(address);
@@ -103,7 +119,7 @@ class ShelfTest {
 
     @Test
     void aPageStandsOnTheEventThatWasTheNewestWhenItWasBegun() {
-        shelf.page(SEASON, "office", address -> {
+        shelf.page(SEASON, "office", 0, address -> {
             if (site.records().log().last() == 0) {
                 site.event("birth", "A", "2026-03-01T08:00:00Z", "{\"alive\":true}");
             }
@@ -118,7 +134,7 @@ class ShelfTest {
     void aPageThatCannotBeMadeIsAskedForAgain() {
         assertThrows(
                 Problem.class,
-                () -> shelf.page(SEASON, "office", address -> {
+                () -> shelf.page(SEASON, "office", 0, address -> {
                     throw Problem.notFound("There is none.");
                 }));
         assertEquals("page 1 of event 0", ask(SEASON, "office"));
