@@ -46,6 +46,11 @@ public record PensAnswer(
 
     /** The answer in plain words, the most important first. */
     public List<String> sentences() {
+        return said().stream().map(Counted::plain).toList();
+    }
+
+    /** The same with the calves behind its counts. */
+    public List<Counted> said() {
         return PensSentence.of(this);
     }
 
@@ -56,12 +61,28 @@ public record PensAnswer(
 
     /** How it was worked out, a sentence a step. */
     public List<String> method() {
+        return steps().stream().map(Counted::plain).toList();
+    }
+
+    /** The same with the calves behind its counts. */
+    public List<Counted> steps() {
         return PensMethod.of(this);
     }
 
     /** The calves behind one of its counts; those of pens and seasons are the figure's. */
     public Optional<ScoredCalves> list(String id) {
         return lists().filter(list -> list.id().equals(id)).findFirst();
+    }
+
+    /** The calves of all other pens. */
+    DirtyShare others(PenShare pen) {
+        return DirtyShare.of(
+                "others." + pen.pen(),
+                "all other pens",
+                "of all pens but " + pen.pen(),
+                overall.calves().calves().stream()
+                        .filter(calf -> !calf.pen().equals(pen.pen()))
+                        .toList());
     }
 
     private Stream<ScoredCalves> lists() {
@@ -74,6 +95,7 @@ public record PensAnswer(
                 .flatMap(some -> some);
         return Stream.of(
                         shares.flatMap(DirtyShare::lists),
+                        pens.stream().flatMap(pen -> others(pen).lists()),
                         circumstances.terms().stream().map(DirtinessTerm::calves),
                         illness.stream().flatMap(one -> one.behind().lists()))
                 .flatMap(some -> some);

@@ -7,12 +7,14 @@ import java.util.List;
 final class PensMethod {
     private PensMethod() {}
 
-    static List<String> of(PensAnswer answer) {
+    static List<Counted> of(PensAnswer answer) {
         List<String> steps = new ArrayList<>();
         steps.add(
                 "A calf counts for the pen that was written down with its score, else for the pen of its birth. Scored"
                         + " calves without either stand in no pen"
-                        + (answer.noPen() == 0 ? "." : ": " + answer.noPen() + "."));
+                        + (answer.noPen() == 0
+                                ? "."
+                                : ": " + Counted.noPen(answer.noPen(), String.valueOf(answer.noPen())) + "."));
         steps.add("Intervals of shares are Wilson's, 95 %.");
         steps.add("Funnel limits are exact binomial limits about the share of all pens together, at 95 % and 99.8 %,"
                 + " interpolated (Spiegelhalter 2005, Stat Med 24:1185, appendix A.1.1).");
@@ -39,7 +41,7 @@ final class PensMethod {
                         + " that died in them; death before illness counts as not ill. Risk ratios are within pens"
                         + " (Mantel and"
                         + " Haenszel, with the interval of Greenland and Robins 1985).");
-        return steps;
+        return steps.stream().map(Counted::new).toList();
     }
 
     private static String timeOfYear(TimeOfYear year) {

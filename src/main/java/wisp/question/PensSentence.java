@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import wisp.indicator.Stratum;
 
 /** The answer in plain words, the most important first; it never claims more than intervals and tests allow. */
 final class PensSentence {
@@ -21,8 +22,8 @@ final class PensSentence {
     }
 
     /** One sentence or a few that belong together in each line; the first line is the answer. */
-    static List<String> of(PensAnswer answer) {
-        return new PensSentence(answer).lines();
+    static List<Counted> of(PensAnswer answer) {
+        return new PensSentence(answer).lines().stream().map(Counted::new).toList();
     }
 
     private List<String> lines() {
@@ -52,8 +53,7 @@ final class PensSentence {
 
     private String onePen() {
         DirtyShare all = answer.overall();
-        return "Only " + answer.pens().get(0).pen() + " has calves scored: " + all.dirty() + " of " + all.n()
-                + " dirty ("
+        return "Only " + answer.pens().get(0).pen() + " has calves scored: " + dirtyOf(all) + " dirty ("
                 + Percent.of(all.share()) + "; allowing for chance "
                 + Percent.span(all.interval().low(), all.interval().high()) + ").";
     }
@@ -62,19 +62,17 @@ final class PensSentence {
         DirtyShare all = answer.overall();
         if (all.dirty() == 0) {
             return all.n() == 1
-                    ? "The one calf scored " + when + " was clean."
-                    : "None of the " + count(all.n()) + " calves scored " + when + " was dirty, in any pen.";
+                    ? "The " + Counted.list(1, "one calf", all.calves().id()) + " scored " + when + " was clean."
+                    : "None of the " + everyone(all) + " scored " + when + " was dirty, in any pen.";
         }
         if (all.dirty() == all.n()) {
-            return "All " + count(all.n()) + " calves scored " + when
-                    + " were dirty, in every pen, so no pen stands out.";
+            return "All " + everyone(all) + " scored " + when + " were dirty, in every pen, so no pen stands out.";
         }
         List<PenShare> dirtier = answer.standing(PenShare.Standing.DIRTIER);
         if (dirtier.size() == 1) {
             PenShare pen = dirtier.get(0);
-            DirtyShare rest = pen.others().with();
             return sentence(pen.pen()) + " gave more dirty calves than the other pens, by " + MORE + ": "
-                    + counts(pen.share()) + " against " + counts(rest) + ".";
+                    + counts(pen.share(), null) + " against " + counts(answer.others(pen)) + ".";
         }
         if (dirtier.size() > 1) {
             return "More dirty calves than elsewhere, by " + MORE + ", came from " + named(dirtier)
@@ -105,7 +103,8 @@ final class PensSentence {
         if (!changed.isEmpty()) {
             String each = changed.stream()
                     .limit(NAMED)
-                    .map(pen -> pen.pen() + " went from " + counts(pen.before().with()) + " to " + counts(pen.share()))
+                    .map(pen -> pen.pen() + " went from " + counts(pen.before().with(), answer.lastSeason()) + " to "
+                            + counts(pen.share(), null))
                     .collect(Collectors.joining("; "));
             return Optional.of("Since " + answer.lastSeason() + ", by " + MORE + ": " + each
                     + (changed.size() > NAMED ? "; and " + (changed.size() - NAMED) + " more" : "") + ".");
@@ -174,29 +173,51 @@ final class PensSentence {
     }
 
     private static String named(List<PenShare> pens) {
-        String first = pens.stream()
+        List<String> first = pens.stream()
                 .limit(NAMED)
-                .map(pen -> pen.pen() + " (" + inside(pen.share()) + ")")
-                .collect(Collectors.joining(", "));
-        int comma = first.lastIndexOf("), ");
-        boolean more = pens.size() > NAMED;
-        if (more) {
-            return first + " and " + (pens.size() - NAMED) + " more";
+                .map(pen -> pen.pen() + " (" + pen(pen.share(), null) + ", "
+                        + Percent.of(pen.share().share()) + ")")
+                .toList();
+        if (pens.size() > NAMED) {
+            return String.join(", ", first) + " and " + (pens.size() - NAMED) + " more";
         }
-        return comma < 0 ? first : first.substring(0, comma + 1) + " and " + first.substring(comma + 3);
+        int last = first.size() - 1;
+        return last == 0 ? first.get(0) : String.join(", ", first.subList(0, last)) + " and " + first.get(last);
     }
 
-    /** The same inside brackets. */
-    private static String inside(DirtyShare share) {
-        return count(share.dirty()) + " of " + count(share.n()) + ", " + Percent.of(share.share());
-    }
-
+    /** Counts of a share that keeps its calves. */
     private static String counts(DirtyShare share) {
-        return count(share.dirty()) + " of " + count(share.n()) + " (" + Percent.of(share.share()) + ")";
+        return dirtyOf(share) + " (" + Percent.of(share.share()) + ")";
+    }
+
+    /** Counts of a pen's share, in the season asked for or in another. */
+    private static String counts(DirtyShare share, String season) {
+        return pen(share, season) + " (" + Percent.of(share.share()) + ")";
+    }
+
+    private static String dirtyOf(DirtyShare share) {
+        return Counted.list(
+                        share.dirty(), count(share.dirty()), share.dirtyCalves().id())
+                + " of "
+                + Counted.list(share.n(), count(share.n()), share.calves().id());
+    }
+
+    private static String everyone(DirtyShare share) {
+        return Counted.list(
+                share.n(), count(share.n()) + " calves", share.calves().id());
+    }
+
+    private static String pen(DirtyShare share, String season) {
+        return part(share, share.dirty(), "numerator", season) + " of " + part(share, share.n(), "denominator", season);
+    }
+
+    private static String part(DirtyShare share, int n, String part, String season) {
+        return Counted.stratum(n, count(n), PensQuestion.FIGURE, part, Stratum.PEN, share.name(), season);
     }
 
     private static String scored(int calves) {
-        return calves == 1 ? "One calf was" : count(calves) + " calves were";
+        return Counted.noPen(calves, calves == 1 ? "One calf" : count(calves) + " calves")
+                + (calves == 1 ? " was" : " were");
     }
 
     private static String count(int calves) {

@@ -34,7 +34,11 @@ record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts, List<M
         DENOMINATOR,
         PENDING,
         EXCLUDED,
-        OUTSIDE;
+        OUTSIDE,
+        /** Whom one step on the way from all asked for to those counted leaves out; the reason names the step. */
+        LOST,
+        /** Who is still there before that step. */
+        BEFORE;
 
         String word() {
             return name().toLowerCase(Locale.ROOT);
@@ -48,6 +52,8 @@ record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts, List<M
                 case PENDING -> verdict.pending();
                 case EXCLUDED -> verdict.part() == Verdict.Part.EXCLUDED;
                 case OUTSIDE -> verdict.part() == Verdict.Part.OUTSIDE;
+                case LOST -> !verdict.atRisk();
+                case BEFORE -> true;
             };
         }
     }
@@ -64,7 +70,7 @@ record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts, List<M
         String reason = address.parameter("reason");
         List<Verdict> verdicts = estimate.verdicts().stream()
                 .filter(part::holds)
-                .filter(verdict -> reason == null || reason.isBlank() || reason.equals(verdict.reason()))
+                .filter(verdict -> reason == null || reason.isBlank() || because(reason, part, verdict, estimate))
                 .toList();
         List<MarkedEvent> marked = part != Part.EXCLUDED
                 ? List.of()
@@ -84,6 +90,19 @@ record CalvesBehind(Estimate estimate, Part part, List<Verdict> verdicts, List<M
         }
         boolean named = PARAMETERS.stream().anyMatch(name -> address.parameter(name) != null);
         return new CalvesBehind(estimate, part, verdicts, marked, named);
+    }
+
+    private static boolean because(String reason, Part part, Verdict verdict, Estimate estimate) {
+        String step = verdict.part() == Verdict.Part.PENDING ? "pending" : verdict.reason();
+        return switch (part) {
+            case LOST -> step.equals(reason);
+            case BEFORE ->
+                estimate.attrition().stream()
+                        .map(Estimate.Attrition::reason)
+                        .takeWhile(earlier -> !earlier.equals(reason))
+                        .noneMatch(earlier -> !verdict.atRisk() && earlier.equals(step));
+            default -> reason.equals(verdict.reason());
+        };
     }
 
     /** How many rows the list has. */

@@ -1,38 +1,43 @@
 package wisp.site;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.function.Predicate;
 import wisp.cohort.Cohort;
-import wisp.event.ColostrumFed;
-import wisp.event.EventType;
+import wisp.event.Fault;
 import wisp.history.Life;
 import wisp.indicator.Selection;
 
 /**
- * What share of calves has what recorded, season by season.
+ * What share of calves has what recorded, season by season; each count opens its calves.
  *
  * @param seasons the seasons shown, the one asked for first and then the newest others
  * @param rows one a thing to record
  */
 public record Completeness(List<String> seasons, List<Row> rows) {
+    /** Where the calves behind a count are listed. */
+    static final String CALVES = "/records/calves";
+    /** The parameter that names the thing. */
+    static final String THING = "thing";
+    /** The parameter that says whether calves with it or without it are asked for; both where it is left out. */
+    static final String RECORDED = "recorded";
+
     private static final int MOST = 5;
 
     /** One thing to record: its share in each season. */
     public record Row(String what, List<Share> shares) {}
 
-    /** How many calves have something recorded. */
-    public record Share(int with, int of) {
+    /** How many calves have something recorded, of how many, and how many have not. */
+    public record Share(Count with, Count of, Count missing) {
         /** In percent. */
         public String percent() {
-            return of == 0 ? "–" : Shown.decimals(100.0 * with / of, of < 100 ? 0 : 1) + " %";
+            int all = of.calves();
+            return all == 0 ? "–" : Shown.decimals(100.0 * with.calves() / all, all < 100 ? 0 : 1) + " %";
         }
     }
 
-    static Completeness of(Asked asked) {
+    static Completeness of(Asked asked, Links links) {
         Cohort cohort = asked.cohort();
         List<String> seasons = new ArrayList<>(List.of(asked.season()));
         List<String> others = cohort.seasonsWithCalves();
@@ -44,10 +49,13 @@ public record Completeness(List<String> seasons, List<Row> rows) {
         List<List<Life>> lives =
                 seasons.stream().map(season -> lives(asked, season)).toList();
         List<Row> rows = new ArrayList<>();
-        ofEveryCalf().forEach((what, test) -> rows.add(row(what, lives, life -> true, test)));
-        ofTheLiving()
-                .forEach((what, test) ->
-                        rows.add(row(what, lives, life -> life.birth().alive(), test)));
+        for (Recorded thing : Recorded.values()) {
+            List<Share> shares = new ArrayList<>();
+            for (int i = 0; i < seasons.size(); i++) {
+                shares.add(share(thing, lives.get(i), seasons.get(i), links));
+            }
+            rows.add(new Row(thing.title(), shares));
+        }
         return new Completeness(
                 seasons.stream()
                         .map(season -> season.equals(Selection.ALL) ? "all seasons" : season)
@@ -55,50 +63,48 @@ public record Completeness(List<String> seasons, List<Row> rows) {
                 rows);
     }
 
+    private static Share share(Recorded thing, List<Life> lives, String season, Links links) {
+        List<Life> of = thing.asked(lives);
+        int with = (int) of.stream().filter(thing::of).count();
+        return new Share(
+                count(with, thing, "yes", season, links),
+                count(of.size(), thing, "", season, links),
+                count(of.size() - with, thing, "no", season, links));
+    }
+
+    private static Count count(int n, Recorded thing, String recorded, String season, Links links) {
+        Map<String, String> names = Map.of(THING, thing.word(), RECORDED, recorded, "season", season, "by", "");
+        return new Count(n, n == 0 ? "" : links.to(CALVES, names));
+    }
+
     private static List<Life> lives(Asked asked, String season) {
-        List<Life> lives = new ArrayList<>();
-        for (int row : asked.selection().ofSeason(season).calves(asked.cohort())) {
-            lives.add(asked.cohort().lives().get(row));
-        }
-        return lives;
+        return Arrays.stream(asked.selection().ofSeason(season).calves(asked.cohort()))
+                .mapToObj(asked.cohort().lives()::get)
+                .toList();
     }
 
-    private static Map<String, Predicate<Life>> ofEveryCalf() {
-        Map<String, Predicate<Life>> all = new LinkedHashMap<>();
-        all.put("Hour of birth", Life::birthTimeKnown);
-        all.put("Calving pen", life -> life.birth().pen() != null);
-        all.put("Dam", life -> life.birth().dam() != null);
-        all.put("Calving ease", life -> life.birth().ease() != null);
-        all.put("Birth weight", life -> life.birth().weightKg() != null);
-        return all;
+    /** The page of the calves behind a count. */
+    static CalfListPage calves(Asked asked, Address address) {
+        String word = address.parameter(THING);
+        Recorded thing = Recorded.named(word == null ? "" : word)
+                .orElseThrow(() -> wrong(THING, "There is no such thing to record as " + word + "."));
+        String recorded = address.parameter(RECORDED) == null ? "" : address.parameter(RECORDED);
+        String end = switch (recorded) {
+            case "" -> "";
+            case "yes" -> ": recorded";
+            case "no" -> ": not recorded";
+            default -> throw wrong(RECORDED, "What is recorded is yes or no.");
+        };
+        List<Integer> rows = thing.asked(lives(asked, asked.season())).stream()
+                .filter(life -> recorded.isEmpty() || thing.of(life) == recorded.equals("yes"))
+                .map(life -> asked.cohort().rowOf(life.key()))
+                .toList();
+        Map<String, String> kept = recorded.isEmpty() ? Map.of(THING, word) : Map.of(THING, word, RECORDED, recorded);
+        Frame frame = Frame.of(asked, thing.title() + end, CALVES, kept);
+        return CalfListPage.of(frame, asked.cohort(), rows, address.parameter(Leaf.PARAMETER), "records", "/records");
     }
 
-    private static Map<String, Predicate<Life>> ofTheLiving() {
-        Map<String, Predicate<Life>> living = new LinkedHashMap<>();
-        living.put("Navel treatment, born alive", has(EventType.NAVEL_TREATED));
-        living.put("Cleanliness score, born alive", has(EventType.CLEANLINESS_SCORED));
-        living.put("Colostrum, born alive", has(EventType.COLOSTRUM_FED));
-        living.put(
-                "Colostrum with its volume, born alive",
-                life -> life.events().stream()
-                        .map(event -> event.data() instanceof ColostrumFed fed ? fed.volumeL() : null)
-                        .anyMatch(Objects::nonNull));
-        living.put("Blood test, born alive", has(EventType.BLOOD_TESTED));
-        living.put("Ear tag, born alive", has(EventType.TAG_FITTED));
-        living.put("Registration, born alive", has(EventType.REGISTERED));
-        return living;
-    }
-
-    private static Predicate<Life> has(EventType type) {
-        return life -> life.events().stream().anyMatch(event -> event.type() == type);
-    }
-
-    private static Row row(String what, List<List<Life>> seasons, Predicate<Life> who, Predicate<Life> test) {
-        List<Share> shares = new ArrayList<>();
-        for (List<Life> lives : seasons) {
-            List<Life> of = lives.stream().filter(who).toList();
-            shares.add(new Share((int) of.stream().filter(test).count(), of.size()));
-        }
-        return new Row(what, shares);
+    private static Problem wrong(String field, String problem) {
+        return Problem.parameters(List.of(new Fault(field, problem, "Open it from a count on the page of records.")));
     }
 }

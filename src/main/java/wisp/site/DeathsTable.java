@@ -15,7 +15,7 @@ import wisp.question.season.Deaths;
 public record DeathsTable(List<String> ages, List<Row> rows) {
 
     /** One cause. */
-    public record Row(String cause, List<Cell> cells, Cell total, int lastSeason) {}
+    public record Row(String cause, List<Cell> cells, Cell total, Cell lastSeason) {}
 
     /** One count; the address is empty where it is 0. */
     public record Cell(int count, String href) {}
@@ -37,19 +37,23 @@ public record DeathsTable(List<String> ages, List<Row> rows) {
                 .count();
     }
 
-    static DeathsTable of(Deaths deaths, SeasonLinks links) {
+    static DeathsTable of(Deaths deaths, String before, SeasonLinks links) {
         List<String> ages =
                 Arrays.stream(DeathAge.values()).map(DeathAge::words).toList();
         List<Row> rows = new ArrayList<>();
-        deaths.causes().forEach(cause -> rows.add(row(cause.cause(), cause, links)));
-        rows.add(row("all", deaths.all(), links));
+        deaths.causes().forEach(cause -> rows.add(row(cause.cause(), cause, before, links)));
+        rows.add(row("all", deaths.all(), before, links));
         return new DeathsTable(ages, rows);
     }
 
-    private static Row row(String name, Deaths.Cause cause, SeasonLinks links) {
+    private static Row row(String name, Deaths.Cause cause, String before, SeasonLinks links) {
         List<Cell> cells = cause.byAge().values().stream()
                 .map(calves -> new Cell(calves.count(), links.calves(calves)))
                 .toList();
-        return new Row(name, cells, new Cell(cause.total().count(), links.calves(cause.total())), cause.lastSeason());
+        return new Row(
+                name,
+                cells,
+                new Cell(cause.total().count(), links.calves(cause.total())),
+                new Cell(cause.lastSeason(), links.before(cause.total(), before)));
     }
 }

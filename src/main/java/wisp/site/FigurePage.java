@@ -29,6 +29,7 @@ import wisp.site.CalvesBehind.Part;
  * @param limits the limits of law that it used
  * @param counts every count of it that has a list
  * @param listTitle what the list of calves shows, empty where no count was asked for
+ * @param listCount how many it shows, with how many calves where a calf counts more than once
  * @param calves the calves, or episodes, of the count asked for
  * @param leaf which of them stand on this leaf
  * @param proofHref where every calf outside the limit stands by both clocks; empty where no limit of time is asked
@@ -45,11 +46,12 @@ public record FigurePage(
         String file,
         int version,
         String method,
-        List<Estimate.Attrition> attrition,
+        List<Step> attrition,
         FigureStrata strata,
         List<LimitUsed> limits,
         List<Count> counts,
         String listTitle,
+        String listCount,
         List<Listed> calves,
         Leaf leaf,
         String caution,
@@ -58,9 +60,21 @@ public record FigurePage(
     /** One of the figure's counts. */
     public record Count(String what, int count, String href, boolean shown) {}
 
+    /** One step from all asked for to those counted. */
+    public record Step(String reason, int before, String beforeHref, int lost, String lostHref) {
+        static Step of(Estimate figure, Estimate.Attrition step, Links links) {
+            return new Step(
+                    step.reason(),
+                    step.before(),
+                    links.step(figure, Part.BEFORE, step.reason()),
+                    step.lost(),
+                    links.step(figure, Part.LOST, step.reason()));
+        }
+    }
+
     /** One calf, or one of its episodes, in the list. */
     public record Listed(
-            String calf, String href, String born, String pen, String part, String why, String outcomeAt) {}
+            CalfName calf, String href, String born, String pen, String part, String why, String outcomeAt) {}
 
     static FigurePage of(Address address, Records records, Asked asked) {
         String id = address.name();
@@ -89,11 +103,14 @@ public record FigurePage(
                 indicator.file(),
                 indicator.version(),
                 whole.interval() == null ? "" : whole.interval().method(),
-                whole.attrition(),
+                whole.attrition().stream()
+                        .map(step -> Step.of(whole, step, frame.links()))
+                        .toList(),
                 by == null ? null : FigureStrata.of(whole, by, frame, behind.asked(), number),
                 LimitUsed.of(indicator, records.definitions(), asked.cohort(), asked.selection()),
                 counts(behind, frame.links()),
                 behind.asked() ? title(behind, address.parameter("reason"), by) : "",
+                listCount(behind),
                 leaf.of(calves),
                 leaf,
                 Cautions.of(indicator),
@@ -136,6 +153,8 @@ public record FigurePage(
             case EXCLUDED -> "left out";
             case ALL -> "everyone";
             case OUTSIDE -> "not in the population";
+            case LOST -> "not counted";
+            case BEFORE -> "still there before the step";
         };
     }
 
@@ -147,6 +166,14 @@ public record FigurePage(
         return Character.toUpperCase(what.charAt(0)) + what.substring(1) + why + of;
     }
 
+    /** A rate counts episodes, of which a calf may have several. */
+    private static String listCount(CalvesBehind behind) {
+        int counted = behind.part() == Part.NUMERATOR
+                ? behind.verdicts().stream().mapToInt(Verdict::count).sum()
+                : behind.count();
+        return counted == behind.count() ? String.valueOf(counted) : counted + ", of " + behind.count() + " calves";
+    }
+
     private static List<Listed> calves(Asked asked, CalvesBehind behind, Links links) {
         List<Listed> listed = new ArrayList<>();
         boolean rate = Shown.rate(behind.estimate());
@@ -154,7 +181,7 @@ public record FigurePage(
             Life life = asked.cohort().lives().get(verdict.row());
             ZoneId zone = life.farm().zone();
             listed.add(new Listed(
-                    life.key(),
+                    CalfName.of(life),
                     links.calf(life.key()),
                     Shown.moment(life.born().time(), life.birthTimeKnown(), zone),
                     life.birth().pen() == null ? "not recorded" : life.birth().pen(),
@@ -172,7 +199,7 @@ public record FigurePage(
         ZoneId zone = life.farm().zone();
         LifeEvent event = marked.mark().event();
         return new Listed(
-                life.key(),
+                CalfName.of(life),
                 links.calf(life.key()),
                 born ? Shown.moment(life.born().time(), life.birthTimeKnown(), zone) : "not recorded",
                 born && life.birth().pen() != null ? life.birth().pen() : "not recorded",

@@ -48,7 +48,12 @@ final class Links {
 
     /** The calves that a figure leaves out for one reason. */
     String excluded(Estimate estimate, String reason) {
-        Map<String, String> changes = Map.of("part", CalvesBehind.Part.EXCLUDED.word(), "reason", reason);
+        return step(estimate, CalvesBehind.Part.EXCLUDED, reason);
+    }
+
+    /** The calves of one step from all asked for to those that a figure counts: lost in it, or still there before. */
+    String step(Estimate estimate, CalvesBehind.Part part, String reason) {
+        Map<String, String> changes = Map.of("part", part.word(), "reason", reason);
         return to("/figures/" + estimate.indicator().id(), stratum(estimate, changes)) + "#calves";
     }
 

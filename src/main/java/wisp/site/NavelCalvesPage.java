@@ -21,7 +21,7 @@ public record NavelCalvesPage(Frame frame, String title, List<Row> calves, Leaf 
 
     /** One calf. */
     public record Row(
-            String key,
+            CalfName name,
             String href,
             String born,
             String pen,
@@ -47,7 +47,7 @@ public record NavelCalvesPage(Frame frame, String title, List<Row> calves, Leaf 
         String product = calf.product() == null ? "" : calf.product();
         String method = calf.method() == null ? "" : calf.method();
         return new Row(
-                life.key(),
+                CalfName.of(life),
                 links.calf(life.key()),
                 Shown.moment(
                         life.born().time(), life.birthTimeKnown(), life.farm().zone()),

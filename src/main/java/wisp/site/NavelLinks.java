@@ -3,11 +3,13 @@ package wisp.site;
 import java.util.Map;
 import wisp.cohort.NavelDelay;
 import wisp.indicator.Stratum;
+import wisp.question.Counted;
 import wisp.question.navels.NavelGroup;
 import wisp.question.navels.NavelsQuestion;
 
 /** Addresses of the calves behind the counts of the navels question; the filters in use stay in every one of them. */
 public final class NavelLinks {
+    private static final String CALVES = "/navels/calves";
     private static final String FIGURE = "/figures/" + NavelsQuestion.FIGURE;
 
     private final Links links;
@@ -29,8 +31,8 @@ public final class NavelLinks {
     }
 
     /** The calves that drop out of the figure for one reason. */
-    String lost(CalvesBehind.Part part, String reason) {
-        return links.to(FIGURE, Map.of("by", "", "part", part.word(), "reason", reason)) + "#calves";
+    String lost(String reason) {
+        return links.to(FIGURE, Map.of("by", "", "part", CalvesBehind.Part.LOST.word(), "reason", reason)) + "#calves";
     }
 
     /** The calves that are a part of the figure. */
@@ -48,9 +50,14 @@ public final class NavelLinks {
         return to(NavelCalvesAsked.all(group));
     }
 
+    /** A sentence whose counts open their calves. */
+    Sentence said(Counted sentence) {
+        return Sentence.of(sentence, links, CALVES);
+    }
+
     /** The calves that are asked for. */
     String to(NavelCalvesAsked calves) {
-        return links.to("/navels/calves", calves.parameters());
+        return links.to(CALVES, calves.parameters());
     }
 
     /** A number and the list behind it. */

@@ -144,12 +144,10 @@ public final class NavelRows {
     List<Lost> lost() {
         List<Lost> lost = new ArrayList<>();
         for (Estimate.Attrition step : answer.figure().attrition()) {
-            boolean excluded = answer.figure().excluded().containsKey(step.reason());
-            // calves not 24 h old yet have no list of their own: pending ones at risk stand in the same one
-            String href = step.reason().equals("pending")
-                    ? ""
-                    : links.lost(excluded ? CalvesBehind.Part.EXCLUDED : CalvesBehind.Part.OUTSIDE, step.reason());
-            lost.add(new Lost(step.reason().replace('-', ' '), new Count(step.lost(), href)));
+            String reason = step.reason().equals("pending")
+                    ? "not 24 hours old yet"
+                    : step.reason().replace('-', ' ');
+            lost.add(new Lost(reason, new Count(step.lost(), links.lost(step.reason()))));
         }
         return lost;
     }

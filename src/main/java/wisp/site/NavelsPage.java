@@ -53,22 +53,22 @@ public record NavelsPage(
         Rule rule,
         Population population,
         List<FigureRow.LeftOut> marked,
-        List<String> cautions) {
+        List<Sentence> cautions) {
     /** A part takes a row in each of two wide tables. */
     private static final int PARTS = 30;
 
     /** The sentences, each worked out from the figures. */
     public record Words(
-            String answer,
+            Sentence answer,
             String observational,
             String landmark,
             String trend,
-            String doubling,
+            Sentence doubling,
             String eValue,
-            String pens,
+            Sentence pens,
             String avoidable,
-            String needed,
-            String missing,
+            Sentence needed,
+            Sentence missing,
             String reference,
             String knots,
             String parts,
@@ -101,7 +101,7 @@ public record NavelsPage(
      *
      * @param leftOut whom it leaves out and what it does not allow for, in words
      */
-    public record Modelled(Count calves, Count cases, String leftOut) {}
+    public record Modelled(Count calves, Count cases, Sentence leftOut) {}
 
     /** From all calves asked for to those at risk. */
     public record Population(Count asked, List<NavelRows.Lost> lost, Count atRisk, Count pending) {}
@@ -117,7 +117,7 @@ public record NavelsPage(
         Indicator indicator = answer.figure().indicator();
         return new NavelsPage(
                 frame,
-                words(answer),
+                words(answer, links),
                 pictures(answer, frame, links),
                 rows.classes(),
                 new Count(answer.delayUnknown(), links.calves(NavelDelay.UNKNOWN, CalvesBehind.Part.DENOMINATOR)),
@@ -142,7 +142,7 @@ public record NavelsPage(
                                 .noneMatch(
                                         step -> step.reason().replace('-', ' ').equals(left.reason())))
                         .toList(),
-                NavelsWords.cautions(answer));
+                NavelsWords.cautions(answer).stream().map(links::said).toList());
     }
 
     private static Pictures pictures(NavelsAnswer answer, Frame frame, NavelLinks links) {
@@ -169,7 +169,7 @@ public record NavelsPage(
         return new Modelled(
                 links.count(model.calves(), calves),
                 links.count(model.cases(), calves.casesOnly()),
-                NavelsWords.modelled(model));
+                links.said(NavelsWords.modelled(model)));
     }
 
     private static Population population(NavelsAnswer answer, NavelRows rows, NavelLinks links) {
@@ -180,19 +180,19 @@ public record NavelsPage(
                 new Count(answer.figure().pending(), links.part(CalvesBehind.Part.PENDING)));
     }
 
-    private static Words words(NavelsAnswer answer) {
+    private static Words words(NavelsAnswer answer, NavelLinks links) {
         DelayClass reference = answer.reference();
         return new Words(
-                NavelsWords.answer(answer),
+                links.said(NavelsWords.answer(answer)),
                 NavelsWords.observational(),
                 NavelsWords.landmark(),
                 NavelsWords.trend(answer),
-                NavelsWords.doubling(answer),
+                links.said(NavelsWords.doubling(answer)),
                 NavelsWords.eValue(answer),
-                NavelsWords.pens(answer),
+                links.said(NavelsWords.pens(answer)),
                 NavelsWords.avoidable(answer),
-                NavelsWords.needed(answer),
-                MissingDelayWords.of(answer.missing()),
+                links.said(NavelsWords.needed(answer)),
+                links.said(MissingDelayWords.of(answer.missing())),
                 reference == null
                         ? "No class holds " + DelayClass.CALVES_OF_REFERENCE + " calves to compare others with."
                         : "Compared with " + reference.delay().word() + ", the earliest class of at least "

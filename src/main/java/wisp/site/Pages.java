@@ -51,6 +51,7 @@ final class Pages {
         front(config, "/pens", pens::page);
         front(config, "/calves", this::calves);
         front(config, "/records", this::records);
+        kept(config, Completeness.CALVES, this::recorded);
         front(config, "/season/weeks", season::weeks);
         kept(config, "/season/calves", season::calves);
         kept(config, "/figures/{id}", this::figure);
@@ -126,6 +127,12 @@ final class Pages {
                             : "No animal has the key " + key + ".");
         }
         return rendered("calf.jte", CalfPage.of(asked, records, row));
+    }
+
+    private String recorded(Address address) {
+        Set<String> others = Set.of(Completeness.THING, Completeness.RECORDED, Leaf.PARAMETER);
+        Asked asked = Asked.of(address, records, others);
+        return rendered("calf-list.jte", Completeness.calves(asked, address));
     }
 
     private String records(Address address) {

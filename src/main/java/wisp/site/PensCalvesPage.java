@@ -23,7 +23,7 @@ public record PensCalvesPage(Frame frame, String title, List<Row> calves, Leaf l
      * @param bedding days since the pen was bedded, empty where no bedding is on record
      */
     public record Row(
-            String key,
+            CalfName name,
             String href,
             String born,
             String pen,
@@ -49,7 +49,7 @@ public record PensCalvesPage(Frame frame, String title, List<Row> calves, Leaf l
 
     private static Row row(ScoredCalf calf, Links links) {
         return new Row(
-                calf.life().key(),
+                CalfName.of(calf.life()),
                 links.calf(calf.life().key()),
                 Shown.moment(
                         calf.life().born().time(),
@@ -60,6 +60,6 @@ public record PensCalvesPage(Frame frame, String title, List<Row> calves, Leaf l
                 calf.dirty() ? "dirty" : "clean",
                 calf.beddingKnown() ? Shown.decimals(calf.daysSinceBedding(), 1) : "",
                 calf.calvingsBefore(),
-                SeasonCalvesPage.state(calf.life()));
+                CalfListPage.state(calf.life()));
     }
 }

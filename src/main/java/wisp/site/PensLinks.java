@@ -3,6 +3,7 @@ package wisp.site;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import wisp.indicator.Stratum;
+import wisp.question.Counted;
 import wisp.question.DirtyShare;
 import wisp.question.PensQuestion;
 import wisp.question.ScoredCalves;
@@ -24,6 +25,11 @@ final class PensLinks {
     Count count(ScoredCalves calves) {
         boolean none = calves.count() == 0;
         return new Count(calves.count(), none ? "" : links.to(CALVES, Map.of(LIST, calves.id(), "by", "")));
+    }
+
+    /** A sentence whose counts open their calves. */
+    Sentence said(Counted sentence) {
+        return Sentence.of(sentence, links, CALVES);
     }
 
     /** Dirty calves of a season, or of a pen in a season. */

@@ -31,14 +31,14 @@ import wisp.question.PensAnswer;
  */
 public record PensPage(
         Frame frame,
-        List<String> answer,
-        List<String> besides,
+        List<Sentence> answer,
+        List<Sentence> besides,
         String lastSeason,
         FigureRow figure,
         List<PenRow> rows,
         List<String> notes,
         String homogeneity,
-        String places,
+        Sentence places,
         String funnel,
         String weeks,
         String bedding,
@@ -53,12 +53,12 @@ public record PensPage(
         List<String> terms,
         Count inModel,
         String timeOfYear,
-        String illness,
+        Sentence illness,
         Count unjudged,
         List<IllRow> ill,
         String definition,
         String source,
-        List<String> method,
+        List<Sentence> method,
         List<String> cautions) {
 
     private static final int ANSWER = 2;
@@ -71,16 +71,22 @@ public record PensPage(
 
     /** One illness, of dirty and of clean calves. */
     public record IllRow(
-            String outcome, Count dirtyIll, Count dirty, Count cleanIll, Count clean, String ratio, String verdict) {}
+            String outcome,
+            Count dirtyIll,
+            Count dirty,
+            Count cleanIll,
+            Count clean,
+            Count leftOut,
+            String ratio,
+            String verdict) {}
 
     static PensPage of(Asked asked, PensAnswer answer) {
         Frame frame = Frame.of(asked, "Pens", "/pens", Map.of());
         Links links = links(asked);
         PensLinks calves = new PensLinks(links);
         // a number and its per cent sign stay on one line
-        List<String> lines = answer.sentences().stream()
-                .map(line -> line.replace(" %", "\u00a0%"))
-                .toList();
+        List<Sentence> lines =
+                answer.said().stream().map(line -> calves.said(line).unbroken()).toList();
         Estimate figure = answer.figure();
         Circumstances so = answer.circumstances();
         return new PensPage(
@@ -94,7 +100,7 @@ public record PensPage(
                         .toList(),
                 PensWords.notes(answer),
                 PensWords.homogeneity(answer),
-                PensWords.places(answer.places()),
+                calves.said(PensWords.places(answer.places())),
                 drawn(answer, () -> PensPictures.funnel(answer, links)),
                 drawn(answer, () -> PensPictures.weeks(answer, calves)),
                 drawn(answer, () -> PensPictures.bedding(so.bedding(), calves)),
@@ -115,7 +121,7 @@ public record PensPage(
                         .toList(),
                 calves.count(so.terms().get(0).calves()),
                 PensWords.timeOfYear(so.timeOfYear()),
-                PensWords.illness(answer.illness().get(0)),
+                calves.said(PensWords.illness(answer.illness().get(0))),
                 calves.count(answer.illness().get(0).behind().leftOut()),
                 answer.illness().stream()
                         .filter(one -> one.table().cases() > 0)
@@ -123,7 +129,7 @@ public record PensPage(
                         .toList(),
                 IndicatorSentence.of(figure.indicator()),
                 figure.indicator().source(),
-                answer.method(),
+                answer.steps().stream().map(calves::said).toList(),
                 answer.cautions());
     }
 

@@ -60,6 +60,7 @@ final class PensTables {
                 links.count(one.behind().dirty()),
                 links.count(one.behind().cleanIll()),
                 links.count(one.behind().clean()),
+                links.count(one.behind().leftOut()),
                 ratio == null ? "–" : PensWords.ratio(ratio, 1) + (one.byPen() == null ? ", over all pens" : ""),
                 one.moreThanChance() ? "more than chance" : "could be chance");
     }

@@ -3,11 +3,14 @@ package wisp.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import wisp.question.Counted;
 import wisp.question.DirtinessTerm;
 import wisp.question.DirtyThenIll;
+import wisp.question.IllCalves;
 import wisp.question.KeptPlaces;
 import wisp.question.PenHomogeneity;
 import wisp.question.PensAnswer;
+import wisp.question.ScoredCalves;
 import wisp.question.TimeOfYear;
 import wisp.statistics.Interval;
 
@@ -42,20 +45,26 @@ final class PensWords {
                 + p(test.p()) + "; " + test.method() + ").";
     }
 
-    static String places(KeptPlaces places) {
+    static Counted places(KeptPlaces places) {
         if (places.difference() == null) {
-            return places.elsewhere().n() == 0
-                    ? "Every scored calf was born in a pen with a bedding or a cleaning on record."
-                    : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be told"
-                            + " apart.";
+            return new Counted(
+                    places.elsewhere().n() == 0
+                            ? "Every scored calf was born in a pen with a bedding or a cleaning on record."
+                            : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be told"
+                                    + " apart.");
         }
         Interval points = places.difference();
         String span = " (95 % interval " + points(points.low()) + " to " + points(points.high()) + ")";
-        String counts = places.elsewhere().dirty() + " of " + places.elsewhere().n()
+        String counts = count(places.elsewhere().dirtyCalves()) + " of "
+                + count(places.elsewhere().calves())
                 + " calves born in places never bedded or cleaned out by the records (such as cubicles, a passage or"
-                + " the field) were dirty, " + places.kept().dirty() + " of "
-                + places.kept().n() + " in kept pens: in 100 calves " + points(points.value()) + span;
-        return counts + (places.moreThanChance() ? ", more than chance." : ", which could be chance.");
+                + " the field) were dirty, " + count(places.kept().dirtyCalves()) + " of "
+                + count(places.kept().calves()) + " in kept pens: in 100 calves " + points(points.value()) + span;
+        return new Counted(counts + (places.moreThanChance() ? ", more than chance." : ", which could be chance."));
+    }
+
+    private static String count(ScoredCalves calves) {
+        return Counted.list(calves.count(), String.valueOf(calves.count()), calves.id());
     }
 
     private static String points(double difference) {
@@ -96,23 +105,30 @@ final class PensWords {
                 + ", pens, bedding and stocking allowed for (p " + p(year.adjustedP()) + ", Holm's).";
     }
 
-    static String illness(DirtyThenIll any) {
+    static Counted illness(DirtyThenIll any) {
         String left = any.leftOut() == 0
                 ? ""
-                : (any.leftOut() == 1 ? " One scored calf is" : " " + any.leftOut() + " scored calves are")
+                : " "
+                        + Counted.list(
+                                any.leftOut(),
+                                any.leftOut() == 1 ? "One scored calf" : any.leftOut() + " scored calves",
+                                any.behind().leftOut().id())
+                        + (any.leftOut() == 1 ? " is" : " are")
                         + " left out: not yet 21 days old, gone before, or ill before the scoring.";
         if (any.byPen() == null) {
-            return "Whether dirty calves fell ill more cannot be told." + (any.why() == null ? "" : " " + any.why())
-                    + left;
+            return new Counted("Whether dirty calves fell ill more cannot be told."
+                    + (any.why() == null ? "" : " " + any.why()) + left);
         }
         String verdict = any.moreThanChance()
                 ? "Dirty calves fell ill " + (any.byPen().value() > 1 ? "more" : "less")
                         + " often than clean ones of the same pen, by more than chance"
                 : "Whether dirty calves fall ill more than clean ones of the same pen these records do not settle";
-        return verdict + ": " + any.table().exposedCases() + " of "
-                + any.table().exposed() + " dirty calves and "
-                + any.table().unexposedCases() + " of " + any.table().unexposed()
-                + " clean ones had an illness by 21 days, risk ratio within pens " + ratio(any.byPen(), 1) + "." + left;
+        IllCalves behind = any.behind();
+        return new Counted(verdict + ": " + count(behind.dirtyIll()) + " of "
+                + count(behind.dirty()) + " dirty calves and "
+                + count(behind.cleanIll()) + " of " + count(behind.clean())
+                + " clean ones had an illness by 21 days, risk ratio within pens " + ratio(any.byPen(), 1) + "."
+                + left);
     }
 
     static String ratio(Interval ratio, int decimals) {

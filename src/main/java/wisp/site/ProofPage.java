@@ -11,7 +11,6 @@ import wisp.due.Breach;
 import wisp.due.DueRule;
 import wisp.due.Proof;
 import wisp.due.ProofCalf;
-import wisp.event.Fault;
 
 /**
  * What can be shown of one limit: how many were inside, how long it took, and every calf that was not.
@@ -31,7 +30,7 @@ public record ProofPage(
         Frame frame,
         String id,
         String title,
-        List<String> answer,
+        List<Sentence> answer,
         List<Count> counts,
         String picture,
         List<Milestone> milestones,
@@ -42,9 +41,6 @@ public record ProofPage(
         String listTitle,
         List<Outside> list,
         Leaf leaf) {
-    /** The parameter that opens the calves behind a count. */
-    static final String PART = "part";
-
     private static final int MILESTONES = 8;
 
     /** How many calves count in one way. */
@@ -63,16 +59,16 @@ public record ProofPage(
     public record Rule(String limit, String kind, String source, String status, String remarks) {}
 
     static ProofPage of(Asked asked, Proof proof, String part, String number) {
-        Map<String, String> kept = part == null || part.isBlank() ? Map.of() : Map.of(PART, part);
+        Map<String, String> kept = part == null || part.isBlank() ? Map.of() : Map.of(ProofList.PARAMETER, part);
         String path = "/proof/" + proof.id();
         Frame frame = Frame.of(asked, proof.title(), path, kept);
         Links links = frame.links();
-        ProofCalf.Part asksFor = part(part);
+        ProofList asksFor = ProofList.named(part);
         List<Outside> outside = breaches(proof.outside(), links);
         List<Outside> late = breaches(proof.enteredLate(), links);
         List<Outside> all = asksFor == null
                 ? Stream.concat(outside.stream(), late.stream()).toList()
-                : listed(proof, asksFor, links);
+                : listed(asksFor.of(proof), links);
         Leaf leaf = Leaf.of(all.size(), number, frame, Map.of());
         List<Outside> shown = leaf.of(all);
         int first = asksFor == null ? Math.max(0, Math.min(shown.size(), outside.size() - leaf.first() + 1)) : 0;
@@ -80,7 +76,7 @@ public record ProofPage(
                 frame,
                 proof.id(),
                 title(proof),
-                ProofWords.answer(proof),
+                Sentence.all(ProofWords.answer(proof), links, path + "#calves"),
                 counts(proof, links, path),
                 proof.curve() == null ? "" : SvgPainter.figure(ProofPicture.of(proof)),
                 milestones(proof),
@@ -88,7 +84,7 @@ public record ProofPage(
                 asksFor == null ? shown.subList(first, shown.size()) : List.of(),
                 new Counted(outside.size(), late.size()),
                 rules(proof),
-                asksFor == null ? "" : ProofWords.part(asksFor),
+                asksFor == null ? "" : asksFor.title(),
                 asksFor == null ? List.of() : shown,
                 leaf);
     }
@@ -98,28 +94,11 @@ public record ProofPage(
                 + proof.title().substring(1);
     }
 
-    private static ProofCalf.Part part(String word) {
-        if (word == null || word.isBlank()) {
-            return null;
-        }
-        for (ProofCalf.Part one : ProofCalf.Part.values()) {
-            if (word(one).equals(word)) {
-                return one;
-            }
-        }
-        throw Problem.parameters(List.of(new Fault(
-                PART, "\"" + word + "\" is no part of a proof.", "Write inside, breach, pending or left-out.")));
-    }
-
-    private static String word(ProofCalf.Part part) {
-        return part.name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
     private static List<Count> counts(Proof proof, Links links, String path) {
         List<Count> counts = new ArrayList<>();
         for (ProofCalf.Part part : ProofCalf.Part.values()) {
-            String href = links.to(path, Map.of(PART, word(part))) + "#calves";
-            counts.add(new Count(ProofWords.part(part), proof.count(part), href));
+            ProofList list = ProofList.of(part);
+            counts.add(new Count(list.title(), proof.count(part), list.href(links, path)));
         }
         return counts;
     }
@@ -148,9 +127,8 @@ public record ProofPage(
                 .toList();
     }
 
-    private static List<Outside> listed(Proof proof, ProofCalf.Part part, Links links) {
-        return proof.calves().stream()
-                .filter(calf -> calf.part() == part)
+    private static List<Outside> listed(List<ProofCalf> calves, Links links) {
+        return calves.stream()
                 .map(calf -> new Outside(
                         CalfName.of(calf.life()).both(), links.calf(calf.life().key()), done(calf)))
                 .toList();

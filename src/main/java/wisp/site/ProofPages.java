@@ -37,9 +37,9 @@ final class ProofPages {
     }
 
     private String one(Address address) {
-        Asked asked = Asked.of(address, records, Set.of(ProofPage.PART, Leaf.PARAMETER));
+        Asked asked = Asked.of(address, records, Set.of(ProofList.PARAMETER, Leaf.PARAMETER));
         Proof proof = proof(address.name(), asked);
-        String part = address.parameter(ProofPage.PART);
+        String part = address.parameter(ProofList.PARAMETER);
         return Pages.rendered("proof.jte", ProofPage.of(asked, proof, part, address.parameter(Leaf.PARAMETER)));
     }
 
@@ -60,7 +60,7 @@ final class ProofPages {
         for (ProofCalf calf : proof.calves()) {
             var zone = calf.life().farm().zone();
             table.stringColumn("calf").append(calf.life().key());
-            table.stringColumn("counts_as").append(ProofWords.part(calf.part()));
+            table.stringColumn("counts_as").append(ProofList.of(calf.part()).title());
             table.stringColumn("limit_ended")
                     .append(
                             calf.span().closes() == null

@@ -4,47 +4,43 @@ import java.util.ArrayList;
 import java.util.List;
 import wisp.due.Proof;
 import wisp.due.ProofCalf;
+import wisp.question.Counted;
 
 /** A proof in plain words. */
 final class ProofWords {
     private ProofWords() {}
 
     /** One or two sentences, and what is still open. */
-    static List<String> answer(Proof proof) {
+    static List<Counted> answer(Proof proof) {
         List<String> answer = new ArrayList<>();
         int inside = proof.count(ProofCalf.Part.INSIDE);
         int settled = inside + proof.count(ProofCalf.Part.BREACH);
         if (settled == 0) {
             answer.add("No calf is settled yet, so nothing can be said of this limit.");
         } else {
-            answer.add(inside + " of " + settled + (settled == 1 ? " calf was" : " calves were")
+            answer.add(list(inside, String.valueOf(inside), ProofList.INSIDE) + " of "
+                    + list(settled, settled + (settled == 1 ? " calf" : " calves"), ProofList.SETTLED)
+                    + (settled == 1 ? " was" : " were")
                     + " inside the limit, " + percent(proof.share().value()) + " (95 % interval "
                     + percent(proof.share().low()) + " to "
                     + percent(proof.share().high()) + ").");
         }
         int late = proof.enteredLate().size();
         if (late > 0) {
-            answer.add((late == 1 ? "One of them was" : late + " of them were")
+            answer.add(list(late, late == 1 ? "One" : String.valueOf(late), ProofList.ENTERED_LATE)
+                    + (late == 1 ? " of them was" : " of them were")
                     + " written down after the limit had passed: entered late is not done late.");
         }
         int pending = proof.count(ProofCalf.Part.PENDING);
         if (pending > 0) {
-            answer.add(
-                    pending == 1
-                            ? "For one calf the limit is not over yet."
-                            : "For " + pending + " calves the limit is not over yet.");
+            answer.add("For " + list(pending, pending == 1 ? "one calf" : pending + " calves", ProofList.PENDING)
+                    + " the limit is not over yet.");
         }
-        return answer;
+        return answer.stream().map(Counted::new).toList();
     }
 
-    /** How a calf counts, in words. */
-    static String part(ProofCalf.Part part) {
-        return switch (part) {
-            case INSIDE -> "Inside the limit";
-            case BREACH -> "Outside";
-            case PENDING -> "Limit not over yet";
-            case LEFT_OUT -> "Cannot be judged";
-        };
+    private static String list(int n, String words, ProofList list) {
+        return Counted.count(n, words, ProofList.PARAMETER, list.word());
     }
 
     /** A time on the proof's scale. */

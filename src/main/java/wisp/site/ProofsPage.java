@@ -23,7 +23,8 @@ public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
             "both-tags", "tagged-inside-limit", "register", "registered-inside-limit", "castrate", "ring-window");
 
     /** One limit. */
-    public record Row(String title, String href, String share, String interval, int inside, int outside, int pending) {}
+    public record Row(
+            String title, String href, String share, String interval, Count inside, Count outside, Count pending) {}
 
     static ProofsPage of(Asked asked, Records records, Due due) {
         Frame frame = Frame.of(asked, "Inside the limits", "/proof", Map.of());
@@ -59,8 +60,13 @@ public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
                         ? ""
                         : ProofWords.percent(proof.share().low()) + " to "
                                 + ProofWords.percent(proof.share().high()),
-                proof.count(ProofCalf.Part.INSIDE),
-                proof.count(ProofCalf.Part.BREACH),
-                proof.count(ProofCalf.Part.PENDING));
+                count(proof, ProofCalf.Part.INSIDE, links),
+                count(proof, ProofCalf.Part.BREACH, links),
+                count(proof, ProofCalf.Part.PENDING, links));
+    }
+
+    private static Count count(Proof proof, ProofCalf.Part part, Links links) {
+        int n = proof.count(part);
+        return new Count(n, n == 0 ? "" : ProofList.of(part).href(links, "/proof/" + proof.id()));
     }
 }

@@ -81,7 +81,7 @@ public record RecordsPage(
         return new RecordsPage(
                 frame,
                 asked.selection().calves(cohort).length,
-                Completeness.of(asked),
+                Completeness.of(asked, frame.links()),
                 rows(cohort, frame.links(), asked.selection().asOf() == null),
                 TagToLookAt.of(cohort, frame.links(), asked.selection().asOf() == null ? frame.links() : null),
                 corrections.subList(0, Math.min(CORRECTIONS_SHOWN, corrections.size())),
@@ -182,8 +182,8 @@ public record RecordsPage(
             if (estimate.pending() > 0) {
                 List<String> calves = estimate.verdicts().stream()
                         .filter(CalvesBehind.Part.PENDING::holds)
-                        .map(verdict ->
-                                asked.cohort().lives().get(verdict.row()).key())
+                        .map(verdict -> CalfName.of(asked.cohort().lives().get(verdict.row()))
+                                .both())
                         .distinct()
                         .toList();
                 pending.add(new Pending(

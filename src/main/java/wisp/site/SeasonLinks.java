@@ -9,6 +9,7 @@ import wisp.question.season.StrataTable;
 final class SeasonLinks {
     static final String LIST = "list";
     static final String FIGURE = "figure";
+    static final String CALVES = "/season/calves";
 
     private final Links links;
 
@@ -18,7 +19,12 @@ final class SeasonLinks {
 
     /** The calves of a list, empty where there is none. */
     String calves(CalfList list) {
-        return list.count() == 0 ? "" : links.to("/season/calves", Map.of(LIST, list.id(), "by", ""));
+        return list.count() == 0 ? "" : links.to(CALVES, Map.of(LIST, list.id(), "by", ""));
+    }
+
+    /** The calves of the list of this name in another season. */
+    String before(CalfList list, String season) {
+        return links.to(CALVES, Map.of(LIST, list.id(), "by", "", "season", season));
     }
 
     /** A group's cases. */

@@ -12,6 +12,8 @@ import wisp.indicator.Indicator;
 import wisp.indicator.Measure;
 import wisp.indicator.Outcome;
 import wisp.indicator.Rule;
+import wisp.question.Counted;
+import wisp.question.season.AgeHazard;
 import wisp.question.season.SeasonAnswer;
 import wisp.question.season.SeasonFigure;
 import wisp.question.season.SeasonQuestion;
@@ -38,7 +40,7 @@ import wisp.records.Records;
  */
 public record SeasonPage(
         Frame frame,
-        List<String> sentences,
+        List<Sentence> sentences,
         String before,
         List<Found> findings,
         String searched,
@@ -46,7 +48,7 @@ public record SeasonPage(
         String survival,
         List<Small> hazards,
         String births,
-        String rare,
+        Sentence rare,
         List<Group> groups,
         List<IllnessRow> illness,
         List<TransferRow> transfer,
@@ -89,7 +91,7 @@ public record SeasonPage(
         SeasonLinks links = new SeasonLinks(frame.links());
         return new SeasonPage(
                 frame,
-                answer.sentences(),
+                Sentence.all(answer.said(), frame.links(), SeasonLinks.CALVES),
                 answer.before(),
                 answer.findings().stream()
                         .map(finding -> new Found(finding.text(), links.finding(finding)))
@@ -99,11 +101,11 @@ public record SeasonPage(
                 SvgPainter.figure(SeasonPictures.survival(answer)),
                 small(IllnessPictures.hazards(answer, links)),
                 births(answer, links),
-                rare(answer),
+                rare(answer, frame.links()),
                 groups(answer, frame.links()),
                 illness(records, answer, frame.links()),
                 transfer(answer, links),
-                DeathsTable.of(answer.deaths(), links),
+                DeathsTable.of(answer.deaths(), answer.before(), links),
                 StrataRows.of(answer, links),
                 RecordsPage.marks(asked.cohort()).size());
     }
@@ -136,11 +138,20 @@ public record SeasonPage(
                 .toList();
     }
 
-    static String rare(SeasonAnswer answer) {
-        return answer.hazards().stream()
+    static Sentence rare(SeasonAnswer answer, Links links) {
+        Counted rare = new Counted(answer.hazards().stream()
                 .filter(hazard -> hazard.episodes() < IllnessPictures.FEW_EPISODES)
-                .map(hazard -> hazard.title() + " (" + hazard.episodes() + ")")
-                .collect(Collectors.joining(", "));
+                .map(hazard -> hazard.title() + " (" + episodes(hazard) + ")")
+                .collect(Collectors.joining(", ")));
+        return Sentence.of(rare, links, SeasonLinks.CALVES);
+    }
+
+    private static String episodes(AgeHazard hazard) {
+        return Counted.figure(
+                hazard.episodes(),
+                String.valueOf(hazard.episodes()),
+                hazard.condition() + "-rate",
+                CalvesBehind.Part.NUMERATOR.word());
     }
 
     private static List<Group> groups(SeasonAnswer answer, Links links) {

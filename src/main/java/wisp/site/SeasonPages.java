@@ -2,12 +2,14 @@ package wisp.site;
 
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import wisp.chart.Picture;
 import wisp.event.Fault;
 import wisp.indicator.Indicator;
 import wisp.indicator.Selection;
+import wisp.question.season.CalfList;
 import wisp.question.season.SeasonAnswer;
 import wisp.question.season.SeasonQuestion;
 import wisp.records.Records;
@@ -45,8 +47,16 @@ final class SeasonPages {
         Asked asked = Asked.of(address, records, Set.of(SeasonLinks.LIST, Leaf.PARAMETER));
         SeasonAnswer answer = answer(address, asked);
         String list = address.parameter(SeasonLinks.LIST);
+        CalfList calves = answer.list(list == null ? "" : list)
+                .orElseThrow(() -> Problem.parameters(List.of(new Fault(
+                        SeasonLinks.LIST,
+                        "The season has no list of that name.",
+                        "Open it from a count on the season's page."))));
+        Frame frame = Frame.of(asked, calves.title(), SeasonLinks.CALVES, Map.of(SeasonLinks.LIST, calves.id()));
         return Pages.rendered(
-                "season-calves.jte", SeasonCalvesPage.of(asked, answer, list, address.parameter(Leaf.PARAMETER)));
+                "calf-list.jte",
+                CalfListPage.of(
+                        frame, asked.cohort(), calves.rows(), address.parameter(Leaf.PARAMETER), "the season", "/"));
     }
 
     /** {@code GET /season.png}. */

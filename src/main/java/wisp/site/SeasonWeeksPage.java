@@ -15,7 +15,7 @@ import wisp.question.season.SeasonAnswer;
  * @param table the counts behind the pictures
  */
 public record SeasonWeeksPage(
-        Frame frame, List<SeasonPage.Small> pictures, String before, String rare, String csv, WeeksTable table) {
+        Frame frame, List<SeasonPage.Small> pictures, String before, Sentence rare, String csv, WeeksTable table) {
 
     static SeasonWeeksPage of(Asked asked, SeasonAnswer answer) {
         Frame frame = Frame.of(asked, "Births and illness by week", "/season/weeks", Map.of());
@@ -24,7 +24,7 @@ public record SeasonWeeksPage(
                 frame,
                 SeasonPage.small(IllnessPictures.byWeek(answer, links)),
                 answer.before(),
-                SeasonPage.rare(answer),
+                SeasonPage.rare(answer, frame.links()),
                 links.csv("illness-by-week"),
                 WeeksTable.of(answer));
     }

@@ -21,7 +21,6 @@ import org.junit.jupiter.api.io.TempDir;
 class NavelCountsTest {
     private static final Pattern COUNT = Pattern.compile("<a href=\"(/[^\"]*)\">([\\d,]+)</a>");
     private static final Pattern MARK = Pattern.compile("<a href=\"(/[^\"]*)\"><title>([^<]*)</title>");
-    private static final Pattern ROW = Pattern.compile("<tr role=\"row\"><th role=\"rowheader\"|<tr>");
 
     @TempDir
     private static Path folder;
@@ -89,19 +88,6 @@ class NavelCountsTest {
     }
 
     private int listed(String href) {
-        String path = href.contains("#") ? href.substring(0, href.indexOf('#')) : href;
-        var answer = demo.get(path);
-        assertEquals(200, answer.statusCode(), path);
-        String page = answer.body();
-        int from = path.startsWith("/figures/") ? page.indexOf("<section id=\"calves\">") : page.indexOf("<main");
-        int to = path.startsWith("/figures/") ? page.indexOf("</section>", from) : page.length();
-        int body = page.indexOf("<tbody", from);
-        if (body < 0 || body > to) {
-            return 0;
-        }
-        String rows = page.substring(body, page.indexOf("</tbody>", body));
-        Matcher next = Pattern.compile("<a href=\"([^\"]*)\">The next ").matcher(page);
-        return (int) ROW.matcher(rows).results().count()
-                + (next.find() ? listed(next.group(1).replace("&amp;", "&")) : 0);
+        return ListBehind.rows(demo, href);
     }
 }

@@ -17,14 +17,14 @@ import java.util.function.Function;
  * @param names of the covariates that are used
  * @param columns one a covariate, one value a calf
  * @param dropped covariates not used, and why
- * @param leftOut calves left out, by what was not recorded first
+ * @param without calves left out, by what was not recorded first
  */
 record Covariates(
         List<NavelCalf> calves,
         List<String> names,
         double[][] columns,
         Map<String, String> dropped,
-        Map<String, Integer> leftOut) {
+        Map<String, List<NavelCalf>> without) {
 
     private static final Map<String, Function<NavelCalf, Integer>> ALL = all();
 
@@ -47,13 +47,16 @@ record Covariates(
                 used.remove(name);
             }
         });
-        Map<String, Integer> leftOut = new LinkedHashMap<>();
+        Map<String, List<NavelCalf>> without = new LinkedHashMap<>();
         List<NavelCalf> complete = new ArrayList<>();
         for (NavelCalf calf : everyone) {
             used.keySet().stream()
                     .filter(name -> used.get(name).apply(calf) == null)
                     .findFirst()
-                    .ifPresentOrElse(name -> leftOut.merge(name, 1, Integer::sum), () -> complete.add(calf));
+                    .ifPresentOrElse(
+                            name -> without.computeIfAbsent(name, first -> new ArrayList<>())
+                                    .add(calf),
+                            () -> complete.add(calf));
         }
         List<String> names = new ArrayList<>();
         List<double[]> columns = new ArrayList<>();
@@ -66,7 +69,19 @@ record Covariates(
                 dropped.put(name, "It is the same for every calf.");
             }
         });
-        return new Covariates(complete, names, columns.toArray(double[][]::new), dropped, leftOut);
+        return new Covariates(complete, names, columns.toArray(double[][]::new), dropped, without);
+    }
+
+    /** How many calves are left out, by what was not recorded first. */
+    Map<String, Integer> leftOut() {
+        Map<String, Integer> leftOut = new LinkedHashMap<>();
+        without.forEach((name, those) -> leftOut.put(name, those.size()));
+        return leftOut;
+    }
+
+    /** The calves left out as this was not recorded first. */
+    List<NavelCalf> lacking(String name) {
+        return without.getOrDefault(name, List.of());
     }
 
     /** The design: ones, the leading columns, the covariates. */

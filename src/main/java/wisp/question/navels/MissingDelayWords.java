@@ -2,6 +2,7 @@ package wisp.question.navels;
 
 import java.util.ArrayList;
 import java.util.List;
+import wisp.question.Counted;
 import wisp.statistics.Interval;
 
 /** What the calves of unknown delay could change, in plain words. */
@@ -9,12 +10,18 @@ public final class MissingDelayWords {
     private MissingDelayWords() {}
 
     /** The sentences. */
-    public static String of(MissingDelay missing) {
+    public static Counted of(MissingDelay missing) {
+        return new Counted(words(missing));
+    }
+
+    private static String words(MissingDelay missing) {
         if (missing.calves() == 0) {
             return "The delay is known for every calf at risk.";
         }
-        String who = "The delay of " + calves(missing.calves()) + " is not known, "
-                + Plain.count(missing.cases(), "case", "cases") + " among them: " + kinds(missing) + "."
+        String who = "The delay of " + NavelGroup.UNKNOWN.count(missing.calves(), calves(missing.calves()))
+                + " is not known, "
+                + NavelGroup.UNKNOWN.cases(missing.cases(), Plain.count(missing.cases(), "case", "cases"))
+                + " among them: " + kinds(missing) + "."
                 + placed(missing);
         if (!missing.least().known() || !missing.most().known()) {
             return who + " What they could change cannot be said.";
@@ -31,10 +38,11 @@ public final class MissingDelayWords {
     private static String kinds(MissingDelay missing) {
         List<String> kinds = new ArrayList<>();
         if (missing.treatmentHour().n() > 0) {
-            kinds.add(Plain.whole(missing.treatmentHour().n()) + " treated on a day written without its hour");
+            kinds.add(whole(NavelGroup.TREATMENT_HOUR, missing.treatmentHour().n())
+                    + " treated on a day written without its hour");
         }
         if (missing.birthHour().n() > 0) {
-            kinds.add(Plain.whole(missing.birthHour().n())
+            kinds.add(whole(NavelGroup.BIRTH_HOUR, missing.birthHour().n())
                     + " born on a day written without its hour (ages counted from the midnight before)");
         }
         return String.join(", ", kinds);
@@ -48,13 +56,17 @@ public final class MissingDelayWords {
         }
         List<String> placed = new ArrayList<>();
         if (late > 0) {
-            placed.add(Plain.whole(late) + " can only have been late or untreated");
+            placed.add(whole(NavelGroup.PLACED_LATE, late) + " can only have been late or untreated");
         }
         if (early > 0) {
-            placed.add(Plain.whole(early) + " can only have been early");
+            placed.add(whole(NavelGroup.PLACED_EARLY, early) + " can only have been early");
         }
         return " Whatever the hours were, " + String.join(" and ", placed)
                 + (missing.movable().n() > 0 ? "; the others may be either." : ".");
+    }
+
+    private static String whole(NavelGroup group, int n) {
+        return group.count(n, Plain.whole(n));
     }
 
     private static String calves(int n) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import wisp.indicator.Verdict;
+import wisp.question.Counted;
 
 /** A group of calves that the answer counts; each can be listed calf by calf. */
 public enum NavelGroup {
@@ -16,9 +17,20 @@ public enum NavelGroup {
     TREATED("treated by 24 hours at a known age", only(calf -> calf.treated())),
     TREATED_LATE("treated later than 60 minutes after birth", only(calf -> calf.treated() && calf.late())),
     WITH_PEN("of known delay and pen of birth", only(calf -> calf.known() && calf.pen() != null)),
+    WITHOUT_PEN(
+            "of known delay and without a pen of birth on record", only(calf -> calf.known() && calf.pen() == null)),
     CENSORED(
             "of known delay and not followed to 21 days",
             only(calf -> calf.known() && calf.verdict().ending() == Verdict.Ending.CENSORED)),
+    WITHOUT_CLEANLINESS(
+            "treated, without a cleanliness score, which the model allows for",
+            everyone -> Covariates.of(TREATED.of(everyone)).lacking("cleanliness")),
+    WITHOUT_EASE(
+            "treated, without a recorded calving ease, which the model allows for",
+            everyone -> Covariates.of(TREATED.of(everyone)).lacking("ease")),
+    WITHOUT_COLOSTRUM(
+            "treated, without colostrum of recorded time, which the model allows for",
+            everyone -> Covariates.of(TREATED.of(everyone)).lacking("no_colostrum_by_6_h")),
     MODELLED("treated, with everything recorded that the model allows for", NavelGroup::modelled),
     COMPARED("of known delay, with everything recorded that is allowed for", NavelGroup::compared),
     UNKNOWN("whose delay is not known", only(calf -> !calf.known())),
@@ -60,6 +72,25 @@ public enum NavelGroup {
     /** Its calves, of all calves at risk. */
     public List<NavelCalf> of(List<NavelCalf> everyone) {
         return choice.apply(everyone);
+    }
+
+    /** The words of a count of its calves, with the name of their list. */
+    String count(int n, String words) {
+        return Counted.count(n, words, "group", word());
+    }
+
+    /** The same of those that fell ill. */
+    String cases(int n, String words) {
+        return Counted.count(n, words, "group", word(), "cases", "true");
+    }
+
+    /** The calves that the model leaves out, as one of the things it allows for is not recorded. */
+    static NavelGroup lacking(String covariate) {
+        return switch (covariate) {
+            case "cleanliness" -> WITHOUT_CLEANLINESS;
+            case "ease" -> WITHOUT_EASE;
+            default -> WITHOUT_COLOSTRUM;
+        };
     }
 
     private static Function<List<NavelCalf>, List<NavelCalf>> only(Predicate<NavelCalf> holds) {

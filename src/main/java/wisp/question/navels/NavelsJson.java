@@ -30,7 +30,7 @@ public final class NavelsJson {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("season", answer.season());
         json.put("as_of", answer.asOf().toString());
-        json.put("sentence", NavelsWords.answer(answer));
+        json.put("sentence", NavelsWords.answer(answer).plain());
         json.set("sentences", sentences());
         DelayClass reference = answer.reference();
         json.put("reference", reference == null ? null : reference.delay().word());
@@ -47,7 +47,7 @@ public final class NavelsJson {
         json.set("products", NavelGroupsJson.care(answer.products()));
         json.set("methods", NavelGroupsJson.care(answer.methods()));
         ArrayNode cautions = json.putArray("cautions");
-        NavelsWords.cautions(answer).forEach(cautions::add);
+        NavelsWords.cautions(answer).forEach(caution -> cautions.add(caution.plain()));
         json.set("strata", NavelStrataJson.parts(answer.strata(), this::calves));
         json.set("over_strata", NavelStrataJson.together(answer.strata()));
         json.set("figure", EstimateJson.of(answer.figure(), selection));
@@ -59,11 +59,11 @@ public final class NavelsJson {
         json.put("observational", NavelsWords.observational());
         json.put("landmark", NavelsWords.landmark());
         json.put("trend", NavelsWords.trend(answer));
-        json.put("doubling", NavelsWords.doubling(answer));
+        json.put("doubling", NavelsWords.doubling(answer).plain());
         json.put("e_value", NavelsWords.eValue(answer));
         json.put("avoidable", NavelsWords.avoidable(answer));
-        json.put("calves_needed", NavelsWords.needed(answer));
-        json.put("missing_delay", MissingDelayWords.of(answer.missing()));
+        json.put("calves_needed", NavelsWords.needed(answer).plain());
+        json.put("missing_delay", MissingDelayWords.of(answer.missing()).plain());
         return json;
     }
 

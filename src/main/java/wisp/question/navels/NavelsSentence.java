@@ -2,6 +2,7 @@ package wisp.question.navels;
 
 import wisp.indicator.Rule;
 import wisp.indicator.Selection;
+import wisp.question.Counted;
 
 /**
  * The answer in plain words, worked out from the figures. It speaks of more than chance only where the intervals of the
@@ -21,8 +22,8 @@ final class NavelsSentence {
         this.until = "by " + risk.window().end().text().replace(" d", " days") + " of age";
     }
 
-    static String of(NavelsAnswer answer) {
-        return new NavelsSentence(answer).words();
+    static Counted of(NavelsAnswer answer) {
+        return new Counted(new NavelsSentence(answer).words());
     }
 
     private String words() {
@@ -38,8 +39,11 @@ final class NavelsSentence {
         if (known.n() == 0) {
             return "Nothing can be said " + when + ": how soon the navel was treated is not known for "
                     + (answer.delayUnknown() == 1
-                            ? "the one calf at risk."
-                            : "any of the " + Plain.whole(answer.delayUnknown()) + " calves at risk.");
+                            ? "the " + NavelGroup.UNKNOWN.count(1, "one calf") + " at risk."
+                            : "any of the "
+                                    + NavelGroup.UNKNOWN.count(
+                                            answer.delayUnknown(), Plain.whole(answer.delayUnknown()) + " calves")
+                                    + " at risk.");
         }
         if (known.cases() == 0) {
             return noCase(known);
@@ -49,8 +53,9 @@ final class NavelsSentence {
         if (early.n() == 0 || late.n() == 0) {
             return oneGroup(known, early.n() > 0);
         }
-        return group(early, "treated within 60 minutes of birth", true) + "; "
-                + group(late, "treated later or not by 24 hours", false) + ". " + compared() + allowedFor() + few();
+        return group(early, NavelGroup.EARLY, "treated within 60 minutes of birth", true) + "; "
+                + group(late, NavelGroup.LATE, "treated later or not by 24 hours", false) + ". " + compared()
+                + allowedFor() + few();
     }
 
     private String noCase(GroupRisk known) {
@@ -59,31 +64,34 @@ final class NavelsSentence {
                         + Plain.percent(known.interval().high(), known.n()) + "."
                 : "";
         String who = known.n() == 1
-                ? "The one calf with a known delay to navel treatment had no navel infection "
-                : "None of the " + Plain.whole(known.n())
-                        + " calves with a known delay to navel treatment had a navel infection ";
+                ? "The " + NavelGroup.KNOWN.count(1, "one calf")
+                        + " with a known delay to navel treatment had no navel infection "
+                : "None of the " + NavelGroup.KNOWN.count(known.n(), Plain.whole(known.n()) + " calves")
+                        + " with a known delay to navel treatment had a navel infection ";
         String soFar = known.censored() > 0 ? " as far as they were followed" : "";
         return who + until + soFar + ", so that early and late treatment cannot be told apart " + when + "." + upper;
     }
 
     private String oneGroup(GroupRisk known, boolean early) {
         String how = early ? "treated within 60 minutes of birth" : "treated later than 60 minutes after birth or not";
-        return group(known, how, true) + ". No calf was treated "
+        NavelGroup those = early ? NavelGroup.EARLY : NavelGroup.LATE;
+        return group(known, those, how, true) + ". No calf was treated "
                 + (early ? "later or not at all" : "within 60 minutes") + ", so that there is nothing to compare "
                 + when
                 + ".";
     }
 
-    private String group(GroupRisk group, String how, boolean first) {
+    private String group(GroupRisk group, NavelGroup those, String how, boolean first) {
         String had = first ? " had a navel infection " + until : " did";
         String hadNone = first ? " had no navel infection " + until : " did not";
         String who;
         if (group.n() == 1) {
-            who = (first ? "The one calf " : "the one ") + how + (group.cases() == 1 ? had : hadNone);
+            who = (first ? "The " + those.count(1, "one calf") : "the " + those.count(1, "one")) + " " + how
+                    + (group.cases() == 1 ? had : hadNone);
         } else {
-            String number = group.cases() == 0 ? "none" : Plain.whole(group.cases());
-            who = (first ? "Of the " : "of the ") + Plain.whole(group.n()) + (first ? " calves " : " ") + how + ", "
-                    + number + had;
+            String number = group.cases() == 0 ? "none" : those.cases(group.cases(), Plain.whole(group.cases()));
+            String all = those.count(group.n(), Plain.whole(group.n()) + (first ? " calves" : ""));
+            who = (first ? "Of the " : "of the ") + all + " " + how + ", " + number + had;
         }
         return who
                 + (group.at21Days().known()

@@ -2,6 +2,7 @@ package wisp.question.navels;
 
 import java.util.ArrayList;
 import java.util.List;
+import wisp.question.Counted;
 import wisp.statistics.EValue;
 import wisp.statistics.Interval;
 
@@ -12,7 +13,7 @@ public final class NavelsWords {
     private NavelsWords() {}
 
     /** The answer itself. */
-    public static String answer(NavelsAnswer answer) {
+    public static Counted answer(NavelsAnswer answer) {
         return NavelsSentence.of(answer);
     }
 
@@ -46,11 +47,11 @@ public final class NavelsWords {
     }
 
     /** What one doubling of the delay goes with, the model allowed for. */
-    public static String doubling(NavelsAnswer answer) {
+    public static Counted doubling(NavelsAnswer answer) {
         AdjustedDose model = answer.late().adjusted();
         AdjustedDose.Term dose = model.dose();
         if (dose == null) {
-            return "No model of the delay: " + model.why();
+            return new Counted("No model of the delay: " + model.why());
         }
         Interval odds = dose.oddsRatio();
         boolean apart = odds.low() > 1 || odds.high() < 1;
@@ -58,48 +59,55 @@ public final class NavelsWords {
                 || dose.clustered().low() > 0
                 || dose.clustered().high() < 0;
         String chance = apart && apartInPens ? "" : "; it could be chance";
-        return "Each doubling of the delay multiplies the odds of a navel infection by " + Plain.ratio(odds.value())
+        NavelGroup in = NavelGroup.MODELLED;
+        return new Counted("Each doubling of the delay multiplies the odds of a navel infection by "
+                + Plain.ratio(odds.value())
                 + " (95 % interval " + Plain.span(odds) + ")" + chance + ". "
-                + Plain.count(model.calves(), "treated calf", "treated calves") + ", "
-                + Plain.count(model.cases(), "case", "cases") + ", "
+                + in.count(model.calves(), Plain.count(model.calves(), "treated calf", "treated calves")) + ", "
+                + in.cases(model.cases(), Plain.count(model.cases(), "case", "cases")) + ", "
                 + Plain.count(model.clusters(), "pen", "pens") + " (a calf without one counts as one)."
                 + (model.cases() < 10 * Math.max(1, model.terms().size() - 1)
                         ? " Fewer than ten cases for each term: read it with care."
-                        : "");
+                        : ""));
     }
 
     /** Late against early within pens: how many pens lend anything, and whether they differ. */
-    public static String pens(NavelsAnswer answer) {
+    public static Counted pens(NavelsAnswer answer) {
         OverPens pens = answer.late().against().mantelHaenszel();
         if (answer.late().against().why() != null || pens.pens() == 0) {
-            return "No pen holds both early and late calves, so that nothing can be compared within pens.";
+            return new Counted("No pen holds both early and late calves, so that nothing can be compared within pens.");
         }
         String who = Plain.count(pens.pens(), "pen holds", "pens hold") + " both early and late calves"
-                + (pens.withoutPen() == 0
-                        ? ". "
-                        : "; " + Plain.count(pens.withoutPen(), "calf has", "calves have") + " no pen on record. ");
+                + (pens.withoutPen() == 0 ? ". " : "; " + withoutPen(pens.withoutPen()) + " no pen on record. ");
         if (!pens.homogeneity().known()) {
-            return who + "Whether pens differ in this cannot be tested: "
-                    + pens.homogeneity().why();
+            return new Counted(who + "Whether pens differ in this cannot be tested: "
+                    + pens.homogeneity().why());
         }
         String p = " (Breslow–Day–Tarone, p " + Plain.p(pens.homogeneity().p()) + ").";
         if (pens.sparse()) {
-            return who + "Whether pens differ in this stays open: they hold too few cases for a test to be trusted" + p;
+            return new Counted(who
+                    + "Whether pens differ in this stays open: they hold too few cases for a test to be trusted" + p);
         }
-        return who
+        return new Counted(who
                 + (pens.homogeneity().p() < 1 - GroupRisk.LEVEL
                         ? "Pens differ in this by more than chance alone makes likely, so that one ratio for all hides"
                                 + " something"
                         : "That pens differ in this could be chance")
-                + p;
+                + p);
+    }
+
+    private static String withoutPen(int n) {
+        return NavelGroup.WITHOUT_PEN.count(n, Plain.count(n, "calf", "calves")) + (n == 1 ? " has" : " have");
     }
 
     /** Whom the model leaves out, and what it does not allow for. */
-    public static String modelled(AdjustedDose model) {
+    public static Counted modelled(AdjustedDose model) {
         StringBuilder words = new StringBuilder();
         if (!model.leftOut().isEmpty()) {
             List<String> left = new ArrayList<>();
-            model.leftOut().forEach((name, n) -> left.add(covariates(List.of(name)) + " (" + Plain.whole(n) + ")"));
+            model.leftOut()
+                    .forEach((name, n) -> left.add(covariates(List.of(name)) + " ("
+                            + NavelGroup.lacking(name).count(n, Plain.whole(n)) + ")"));
             words.append("Left out, as it is not recorded: ")
                     .append(String.join(", ", left))
                     .append('.');
@@ -109,7 +117,7 @@ public final class NavelsWords {
                         .append(covariates(List.of(name)))
                         .append(". ")
                         .append(why));
-        return words.toString().strip();
+        return new Counted(words.toString().strip());
     }
 
     /** The E-value. */
@@ -146,31 +154,35 @@ public final class NavelsWords {
     }
 
     /** How many calves would settle it. */
-    public static String needed(NavelsAnswer answer) {
+    public static Counted needed(NavelsAnswer answer) {
         CalvesNeeded needed = answer.needed();
         if (needed.why() != null) {
-            return "How many calves would settle it cannot be said: " + needed.why();
+            return new Counted("How many calves would settle it cannot be said: " + needed.why());
         }
-        int now = answer.late().known().n();
-        if (needed.inAll() > NO_HERD * now) {
-            return "The difference seen is so small that no herd could settle it: with a chance of 80 % that it shows,"
-                    + " it takes about " + Plain.about(needed.inAll()) + " calves, and there are " + Plain.whole(now)
-                    + ". A larger difference may still be there, as the interval says.";
+        int known = answer.late().known().n();
+        if (needed.inAll() > NO_HERD * known) {
+            String now = NavelGroup.KNOWN.count(known, Plain.whole(known));
+            return new Counted(
+                    "The difference seen is so small that no herd could settle it: with a chance of 80 % that it shows,"
+                            + " it takes about " + Plain.about(needed.inAll()) + " calves, and there are " + now
+                            + ". A larger difference may still be there, as the interval says.");
         }
         String inAll = "To settle a difference of the size seen, with a chance of 80 % that it shows, takes about "
                 + Plain.about(needed.inAll()) + " calves with the same mix of early and late: ";
-        return needed.more() == 0
-                ? inAll + "there are that many."
-                : inAll + "about " + Plain.about(needed.more()) + " more. The size seen is itself unsure.";
+        return new Counted(
+                needed.more() == 0
+                        ? inAll + "there are that many."
+                        : inAll + "about " + Plain.about(needed.more()) + " more. The size seen is itself unsure.");
     }
 
     /** What to mind. */
-    public static List<String> cautions(NavelsAnswer answer) {
+    public static List<Counted> cautions(NavelsAnswer answer) {
         List<String> cautions = new ArrayList<>();
         cautions.add(observational());
         int censored = answer.late().known().censored();
         if (censored > 0) {
-            cautions.add(Plain.count(censored, "calf has", "calves have")
+            cautions.add(NavelGroup.CENSORED.count(censored, Plain.count(censored, "calf", "calves"))
+                    + (censored == 1 ? " has" : " have")
                     + " not been followed to the end, having left or being too young. Risks at 21 days allow for that;"
                     + " ratios and tests of counts take such calves as not sick, which is fair only if early and late"
                     + " calves leave alike.");
@@ -179,7 +191,7 @@ public final class NavelsWords {
         cautions.add(
                 "Navels that look bad are looked at more often. Product, way of use and medicines are for the vet in"
                         + " charge to decide.");
-        return cautions;
+        return cautions.stream().map(Counted::new).toList();
     }
 
     /** Covariates in words. */

@@ -38,11 +38,18 @@ public record Deaths(List<Cause> causes, Cause all) {
     public record Cause(String cause, Map<DeathAge, CalfList> byAge, CalfList total, int lastSeason) {
 
         /** Calves dead between 24 h and 60 days. */
-        public int beforeWeaning() {
-            return byAge.entrySet().stream()
+        public CalfList dead() {
+            List<Integer> rows = byAge.entrySet().stream()
                     .filter(entry -> entry.getKey().beforeWeaning())
-                    .mapToInt(entry -> entry.getValue().count())
-                    .sum();
+                    .flatMap(entry -> entry.getValue().rows().stream())
+                    .toList();
+            String of = cause.isEmpty() ? "" : ", cause: " + cause;
+            return new CalfList("deaths.before-weaning." + cause, "Died from 24 h to 60 d" + of, rows);
+        }
+
+        /** How many those are. */
+        public int beforeWeaning() {
+            return dead().count();
         }
     }
 

@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import wisp.question.Counted;
 
 /**
  * How the season went: everything that its page shows.
@@ -12,7 +13,7 @@ import java.util.stream.Stream;
  * @param before the season that it is compared with, empty where there is none
  * @param asOf where follow-up ends
  * @param calves calves born in what is asked for
- * @param sentences the answer in plain words, the most important first
+ * @param said the answer in plain words, the most important first
  * @param findings what stands out
  * @param figures every figure, deaths first
  * @param transfer the classes of passive transfer
@@ -30,7 +31,7 @@ public record SeasonAnswer(
         String before,
         Instant asOf,
         int calves,
-        List<String> sentences,
+        List<Counted> said,
         List<Finding> findings,
         List<SeasonFigure> figures,
         List<TransferClass.Share> transfer,
@@ -43,9 +44,14 @@ public record SeasonAnswer(
         Deaths deaths,
         StrataTable strata) {
 
-    /** The calves behind one of its counts. */
+    /** The answer in plain words, the most important first. */
+    public List<String> sentences() {
+        return said.stream().map(Counted::plain).toList();
+    }
+
+    /** The calves behind one of its counts; a cause of death may be written large or small. */
     public Optional<CalfList> list(String id) {
-        return lists().filter(list -> list.id().equals(id)).findFirst();
+        return lists().filter(list -> list.id().equalsIgnoreCase(id)).findFirst();
     }
 
     private Stream<CalfList> lists() {
@@ -57,8 +63,8 @@ public record SeasonAnswer(
                                 .flatMap(hazard -> hazard.weeks().stream().map(AgeHazard.Week::episodes)),
                         calendars.stream()
                                 .flatMap(calendar -> calendar.weeks().stream().map(IllnessCalendar.Week::episodes)),
-                        causes.flatMap(
-                                cause -> Stream.concat(Stream.of(cause.total()), cause.byAge().values().stream())))
+                        causes.flatMap(cause ->
+                                Stream.concat(Stream.of(cause.total(), cause.dead()), cause.byAge().values().stream())))
                 .flatMap(some -> some);
     }
 }

@@ -12,6 +12,7 @@ import wisp.indicator.Rule;
 import wisp.indicator.Selection;
 import wisp.indicator.Target;
 import wisp.indicator.Window;
+import wisp.question.Counted;
 
 /** The season in a few sentences, worked out from its figures; they claim no more than the intervals allow. */
 final class SeasonSentences {
@@ -27,10 +28,10 @@ final class SeasonSentences {
      * @param stillbirth the figure of that id, null where it is not defined
      * @param mortality pre-weaning mortality, null where it is not defined
      */
-    static List<String> of(String season, int calves, SeasonFigure stillbirth, SeasonFigure mortality, Deaths deaths) {
+    static List<Counted> of(String season, int calves, SeasonFigure stillbirth, SeasonFigure mortality, Deaths deaths) {
         boolean all = season.equals(Selection.ALL);
         if (calves == 0) {
-            return List.of(all ? "No calf is recorded." : "No calf born in " + season + " is recorded.");
+            return List.of(new Counted(all ? "No calf is recorded." : "No calf born in " + season + " is recorded."));
         }
         List<String> sentences = new ArrayList<>();
         String when = all ? "Over all seasons" : "In " + season;
@@ -42,11 +43,13 @@ final class SeasonSentences {
             target(mortality, mortality.own(), "farm's own").ifPresent(sentences::add);
         }
         described(deaths).ifPresent(sentences::add);
-        return sentences;
+        return sentences.stream().map(Counted::new).toList();
     }
 
     private static String born(int calves) {
-        return calves == 1 ? "one calf was born" : Said.count(calves) + " calves were born";
+        return calves == 1
+                ? Counted.asked(1, "one calf") + " was born"
+                : Counted.asked(calves, Said.count(calves) + " calves") + " were born";
     }
 
     private static String deathsOf(SeasonFigure stillbirth, SeasonFigure mortality) {
@@ -71,13 +74,16 @@ final class SeasonSentences {
     private static String part(Estimate estimate, String what, boolean passive) {
         int cases = estimate.numerator();
         long n = Math.round(estimate.denominator());
+        String id = estimate.indicator().id();
+        String all = Counted.figure(n, n < Said.FEW ? String.valueOf(n) : Said.count(n), id, "denominator");
+        String those = Counted.figure(cases, n < Said.FEW ? String.valueOf(cases) : Said.count(cases), id, "numerator");
         String were = passive ? cases <= 1 ? "was " : "were " : "";
         if (n < Said.FEW) {
-            String of = cases == 0 ? "none of " + n : cases + " of " + n;
+            String of = cases == 0 ? "none of " + all : those + " of " + all;
             return of + " " + were + what + " (so few that anything from " + Said.span(estimate) + " fits)";
         }
-        return Said.value(estimate) + " " + (passive ? "were " : "") + what + " (" + Said.count(cases) + " of "
-                + Said.count(n) + "; allowing for chance " + Said.span(estimate) + ")";
+        return Said.value(estimate) + " " + (passive ? "were " : "") + what + " (" + those + " of " + all
+                + "; allowing for chance " + Said.span(estimate) + ")";
     }
 
     private static String pending(SeasonFigure mortality) {
@@ -85,7 +91,9 @@ final class SeasonSentences {
         if (pending == 0) {
             return "";
         }
-        return " Of these, " + (pending == 1 ? "one is" : Said.count(pending) + " are") + " not "
+        String id = mortality.estimate().indicator().id();
+        String open = Counted.figure(pending, pending == 1 ? "one" : Said.count(pending), id, "pending");
+        return " Of these, " + open + (pending == 1 ? " is" : " are") + " not "
                 + window(mortality).end().text() + " old yet.";
     }
 
@@ -134,12 +142,12 @@ final class SeasonSentences {
                 .filter(entry -> entry.getKey().beforeWeaning())
                 .max(Comparator.comparing(entry -> entry.getValue().count()))
                 .orElseThrow();
-        String ages =
-                age.getValue().count() + " fell at the age of " + age.getKey().words();
+        String ages = counted(age.getValue(), String.valueOf(age.getValue().count())) + " fell at the age of "
+                + age.getKey().words();
         List<Deaths.Cause> recorded = deaths.causes().stream()
                 .filter(cause -> !cause.cause().equals(Deaths.NOT_RECORDED) && cause.beforeWeaning() > 0)
                 .toList();
-        String of = "Of the " + Said.count(all) + " deaths from 24 h to 60 d, ";
+        String of = "Of the " + counted(deaths.all().dead(), Said.count(all)) + " deaths from 24 h to 60 d, ";
         if (recorded.isEmpty()) {
             return Optional.of(of + ages + "; no cause is recorded for any of them.");
         }
@@ -147,14 +155,19 @@ final class SeasonSentences {
         if (most == 1) {
             return Optional.of(of + ages + "; no single cause is recorded for more than one of them.");
         }
-        List<String> first = recorded.stream()
-                .filter(cause -> cause.beforeWeaning() == most)
-                .map(Deaths.Cause::cause)
-                .toList();
-        String causes = first.size() == 1
-                ? "the cause recorded most often is " + first.get(0) + " (" + most + ")"
+        List<Deaths.Cause> top =
+                recorded.stream().filter(cause -> cause.beforeWeaning() == most).toList();
+        List<String> first =
+                top.stream().map(cause -> counted(cause.dead(), cause.cause())).toList();
+        String causes = top.size() == 1
+                ? "the cause recorded most often is " + top.get(0).cause() + " ("
+                        + counted(top.get(0).dead(), String.valueOf(most)) + ")"
                 : "the causes recorded most often are " + listed(first) + " (" + most + " each)";
         return Optional.of(of + causes + "; " + ages + ".");
+    }
+
+    private static String counted(CalfList calves, String words) {
+        return Counted.list(calves.count(), words, calves.id());
     }
 
     private static String listed(List<String> words) {

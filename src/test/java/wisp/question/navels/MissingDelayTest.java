@@ -66,7 +66,7 @@ class MissingDelayTest {
                         + " others may be either. Placed so that delay looks least harmful, the risk ratio of late to"
                         + " early treatment would be 1.3 (0.4 to 3.6); placed so that it looks most harmful, 3.0 (0.8"
                         + " to 12).",
-                MissingDelayWords.of(herd().answer().missing()));
+                MissingDelayWords.of(herd().answer().missing()).plain());
     }
 
     @Test
@@ -91,7 +91,9 @@ class MissingDelayTest {
     @Test
     void withoutAnybodyUnknownItSaysSo() {
         MissingDelay missing = new NavelHerd().add("a", EARLY, 10, 2).answer().missing();
-        assertEquals("The delay is known for every calf at risk.", MissingDelayWords.of(missing));
+        assertEquals(
+                "The delay is known for every calf at risk.",
+                MissingDelayWords.of(missing).plain());
     }
 
     @Test

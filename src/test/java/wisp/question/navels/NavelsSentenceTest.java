@@ -121,7 +121,7 @@ class NavelsSentenceTest {
 
     /** 1 where more than chance is claimed. */
     private static int check(NavelsAnswer answer, String which) {
-        String said = NavelsWords.answer(answer);
+        String said = NavelsWords.answer(answer).plain();
         TwoGroups against = answer.late().against();
         String text = which + ": " + said;
         assertFalse(said.contains("NaN") || said.contains("Infinity") || said.contains("null"), text);
@@ -153,6 +153,6 @@ class NavelsSentenceTest {
     }
 
     private static String said(NavelHerd herd) {
-        return NavelsWords.answer(herd.answer());
+        return NavelsWords.answer(herd.answer()).plain();
     }
 }

@@ -2,43 +2,51 @@ package wisp.site;
 
 import java.util.List;
 import java.util.Map;
+import wisp.cohort.Cohort;
 import wisp.event.Died;
-import wisp.event.Fault;
 import wisp.history.Exit;
 import wisp.history.Life;
-import wisp.question.season.CalfList;
-import wisp.question.season.SeasonAnswer;
 
 /**
- * The calves, or episodes, behind one count of the season.
+ * The calves, or episodes, behind one count of a page.
  *
  * @param title what they have in common
  * @param calves one a row, as many as the count says
  * @param leaf which of them stand on this leaf
+ * @param back the page of the count in words
+ * @param backHref its address
  */
-public record SeasonCalvesPage(Frame frame, String title, List<Row> calves, Leaf leaf) {
+public record CalfListPage(Frame frame, String title, List<Row> calves, Leaf leaf, String back, String backHref) {
 
     /** One calf. */
     public record Row(
-            String key, String href, String born, String sex, String parity, String pen, String ease, String state) {}
+            CalfName name,
+            String href,
+            String born,
+            String sex,
+            String parity,
+            String pen,
+            String ease,
+            String state) {}
 
-    static SeasonCalvesPage of(Asked asked, SeasonAnswer answer, String id, String number) {
-        CalfList list = answer.list(id == null ? "" : id)
-                .orElseThrow(() -> Problem.parameters(List.of(new Fault(
-                        SeasonLinks.LIST,
-                        "The season has no list of that name.",
-                        "Open it from a count on the season's page."))));
-        Frame frame = Frame.of(asked, list.title(), "/season/calves", Map.of(SeasonLinks.LIST, list.id()));
-        Leaf leaf = Leaf.of(list.rows().size(), number, frame, Map.of());
-        List<Row> rows = leaf.of(list.rows()).stream()
-                .map(row -> row(asked.cohort().lives().get(row), frame.links()))
+    /**
+     * The page of a list.
+     *
+     * @param list rows of the cohort
+     * @param number of the leaf asked for, or null
+     */
+    static CalfListPage of(
+            Frame frame, Cohort cohort, List<Integer> list, String number, String back, String backHref) {
+        Leaf leaf = Leaf.of(list.size(), number, frame, Map.of());
+        List<Row> rows = leaf.of(list).stream()
+                .map(row -> row(cohort.lives().get(row), frame.links()))
                 .toList();
-        return new SeasonCalvesPage(frame, list.title(), rows, leaf);
+        return new CalfListPage(frame, frame.title(), rows, leaf, back, frame.to(backHref));
     }
 
     private static Row row(Life life, Links links) {
         return new Row(
-                life.key(),
+                CalfName.of(life),
                 links.calf(life.key()),
                 Shown.moment(
                         life.born().time(), life.birthTimeKnown(), life.farm().zone()),
