@@ -50,8 +50,8 @@ final class PensWords {
             return new Counted(
                     places.elsewhere().n() == 0
                             ? "Every scored calf was born in a pen with a bedding or a cleaning on record."
-                            : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be told"
-                                    + " apart.");
+                            : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be"
+                                    + " told apart.");
         }
         Interval points = places.difference();
         String span = " (95 % interval " + points(points.low()) + " to " + points(points.high()) + ")";

@@ -13,6 +13,11 @@ final class ListBehind {
 
     private ListBehind() {}
 
+    /** A page whose sentences have no links, so that they can be read. */
+    static String unlinked(String page) {
+        return page.replaceAll("<a class=\"said\"[^>]*>([^<]*)</a>", "$1");
+    }
+
     /**
      * How many rows the list at an address has, a calf counted several times as often as it counts; the address may be
      * written as in a page.
@@ -33,10 +38,13 @@ final class ListBehind {
         }
         String rows = page.substring(body, page.indexOf("</" + end + ">", body));
         Matcher next = NEXT.matcher(page);
-        int again = TIMES.matcher(rows)
-                .results()
-                .mapToInt(times -> Integer.parseInt(times.group(1)) - 1)
-                .sum();
+        // a rate's numerator counts episodes, of which a calf may have several
+        int again = path.contains("part=numerator")
+                ? TIMES.matcher(rows)
+                        .results()
+                        .mapToInt(times -> Integer.parseInt(times.group(1)) - 1)
+                        .sum()
+                : 0;
         return again + (int) ROW.matcher(rows).results().count() + (next.find() ? rows(site, next.group(1)) : 0);
     }
 }

@@ -104,6 +104,6 @@ class SeasonSentenceTest {
     private static String answer(String page) {
         Matcher answer = Pattern.compile("<p class=\"answer\">(.*?)</p>").matcher(page);
         assertEquals(true, answer.find(), page);
-        return answer.group(1).replaceAll("<[^>]*>", "");
+        return ListBehind.unlinked(answer.group(1));
     }
 }
