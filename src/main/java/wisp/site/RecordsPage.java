@@ -52,8 +52,12 @@ public record RecordsPage(
     private static final int CORRECTIONS_SHOWN = 30;
     private static final int PEN_EVENTS_SHOWN = 5;
 
-    /** One marked event and whose it is. */
-    public record Row(String subject, String href, CalfPage.Marked mark, Mark raw, ZoneId zone) {}
+    /**
+     * One marked event and whose it is.
+     *
+     * @param name what its subject is called, by its tag where it has one
+     */
+    public record Row(String subject, String name, String href, CalfPage.Marked mark, Mark raw, ZoneId zone) {}
 
     /** One correction and whose event it corrects. */
     public record Corrected(String subject, String href, CalfPage.Replaced what) {}
@@ -110,14 +114,20 @@ public record RecordsPage(
         for (Life life : cohort.lives()) {
             for (Mark mark : life.marks()) {
                 ZoneId zone = life.farm().zone();
-                rows.add(new Row(life.key(), links.calf(life.key()), CalfPage.marked(mark, zone, mending), mark, zone));
+                rows.add(new Row(
+                        life.key(),
+                        CalfName.of(life).both(),
+                        links.calf(life.key()),
+                        CalfPage.marked(mark, zone, mending),
+                        mark,
+                        zone));
             }
         }
         ZoneId zone = cohort.farm().latest().zone();
         cohort.annals()
                 .forEach((subject, annals) -> annals.marks()
-                        .forEach(mark ->
-                                rows.add(new Row(subject, "", CalfPage.marked(mark, zone, mending), mark, zone))));
+                        .forEach(mark -> rows.add(
+                                new Row(subject, subject, "", CalfPage.marked(mark, zone, mending), mark, zone))));
         return rows;
     }
 
@@ -155,13 +165,16 @@ public record RecordsPage(
     }
 
     private static List<Corrected> corrections(Asked asked, Links links) {
-        record Whose(String key, String href, ZoneId zone, Withdrawn one) {}
+        record Whose(String name, String href, ZoneId zone, Withdrawn one) {}
         Cohort cohort = asked.cohort();
         List<Whose> all = new ArrayList<>();
         cohort.lives()
                 .forEach(life -> life.withdrawn()
                         .forEach(one -> all.add(new Whose(
-                                life.key(), links.calf(life.key()), life.farm().zone(), one))));
+                                CalfName.of(life).both(),
+                                links.calf(life.key()),
+                                life.farm().zone(),
+                                one))));
         ZoneId zone = cohort.farm().latest().zone();
         cohort.annals()
                 .forEach((subject, annals) ->
@@ -170,8 +183,8 @@ public record RecordsPage(
                 .reversed());
         Links mending = asked.selection().asOf() == null ? links : null;
         return all.stream()
-                .map(whose ->
-                        new Corrected(whose.key(), whose.href(), CalfPage.replaced(whose.one(), whose.zone(), mending)))
+                .map(whose -> new Corrected(
+                        whose.name(), whose.href(), CalfPage.replaced(whose.one(), whose.zone(), mending)))
                 .toList();
     }
 

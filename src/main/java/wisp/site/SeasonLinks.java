@@ -27,11 +27,11 @@ final class SeasonLinks {
         return links.to(CALVES, Map.of(LIST, list.id(), "by", "", "season", season));
     }
 
-    /** A group's cases. */
-    String group(StrataTable.Line line) {
+    /** A group's cases, or all its calves that are counted. */
+    String group(StrataTable.Line line, CalvesBehind.Part part) {
         String id = line.group().indicator().id();
         Map<String, String> of =
-                Map.of("by", line.by().word(), "stratum", line.group().name(), "part", "numerator");
+                Map.of("by", line.by().word(), "stratum", line.group().name(), "part", part.word());
         return links.to("/figures/" + id, of) + "#calves";
     }
 

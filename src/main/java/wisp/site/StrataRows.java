@@ -28,6 +28,7 @@ public record StrataRows(String figure, String title, List<Choice> choices, List
      *
      * @param division what divides, in the first row of each division; else empty
      * @param href the group's cases
+     * @param calvesHref all calves of the group that are counted
      * @param p Holm-adjusted p-value, empty without a test
      * @param zero whether it has no case
      */
@@ -35,8 +36,10 @@ public record StrataRows(String figure, String title, List<Choice> choices, List
             String division,
             String by,
             String name,
-            String counts,
+            String cases,
             String href,
+            String calves,
+            String calvesHref,
             String value,
             String interval,
             String difference,
@@ -83,8 +86,10 @@ public record StrataRows(String figure, String title, List<Choice> choices, List
                 division,
                 line.by().title(),
                 group.name(),
-                Shown.count(group.numerator()) + " of " + Shown.denominator(group),
-                links.group(line),
+                Shown.count(group.numerator()),
+                links.group(line, CalvesBehind.Part.NUMERATOR),
+                Shown.denominator(group),
+                links.group(line, CalvesBehind.Part.DENOMINATOR),
                 Shown.value(group),
                 Shown.interval(group),
                 compared ? Shown.difference(comparison.difference(), Shown.rate(group)) : "",
