@@ -108,6 +108,14 @@ public record Proof(
         return count(calves, part);
     }
 
+    /** The calves with which it was not done yet at a time of the curve, those that it has at risk there. */
+    public List<ProofCalf> waiting(double time) {
+        return calves.stream()
+                .filter(TimeToDone::known)
+                .filter(calf -> TimeToDone.followed(calf, cut) >= time)
+                .toList();
+    }
+
     private static int count(List<ProofCalf> calves, ProofCalf.Part part) {
         return (int) calves.stream().filter(calf -> calf.part() == part).count();
     }

@@ -23,7 +23,7 @@ final class TimeToDone {
         int[] causes = new int[known.size()];
         for (int i = 0; i < known.size(); i++) {
             ProofCalf calf = known.get(i);
-            times[i] = Math.max(0, calf.time(calf.ended(cut)));
+            times[i] = followed(calf, cut);
             causes[i] = switch (calf.ending(cut)) {
                 case DONE -> 1;
                 case DIED -> 2;
@@ -31,6 +31,11 @@ final class TimeToDone {
             };
         }
         return Optional.of(AalenJohansen.of(times, causes, 2).get(0));
+    }
+
+    /** For how long a calf is followed. */
+    static double followed(ProofCalf calf, Instant cut) {
+        return Math.max(0, calf.time(calf.ended(cut)));
     }
 
     /** In hours, only where the hour of birth and of the doing are known. */

@@ -84,9 +84,7 @@ public record PensPage(
         Frame frame = Frame.of(asked, "Pens", "/pens", Map.of());
         Links links = links(asked);
         PensLinks calves = new PensLinks(links);
-        // a number and its per cent sign stay on one line
-        List<Sentence> lines =
-                answer.said().stream().map(line -> calves.said(line).unbroken()).toList();
+        List<Sentence> lines = answer.said().stream().map(calves::said).toList();
         Estimate figure = answer.figure();
         Circumstances so = answer.circumstances();
         return new PensPage(

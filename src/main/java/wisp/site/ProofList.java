@@ -1,5 +1,7 @@
 package wisp.site;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -22,6 +24,8 @@ enum ProofList {
     /** The parameter that names one. */
     static final String PARAMETER = "part";
 
+    private static final String WAITING = "waiting-";
+
     private final String title;
     private final Predicate<ProofCalf> in;
 
@@ -30,11 +34,29 @@ enum ProofList {
         this.in = in;
     }
 
-    /** The list that an address asks for, null where it asks for none. */
-    static ProofList named(String word) {
+    /** Calves that an address asks for. */
+    record Asked(String title, List<ProofCalf> calves) {}
+
+    /** The calves that an address asks for, null where it asks for none. */
+    static Asked asked(Proof proof, String word) {
         if (word == null || word.isBlank()) {
             return null;
         }
+        if (word.matches(WAITING + "\\d{1,6}\\.\\d{1,18}")) {
+            double time = Double.parseDouble(word.substring(WAITING.length()));
+            return new Asked("Not done yet by " + ProofWords.time(proof, time), proof.waiting(time));
+        }
+        ProofList list = named(word);
+        return new Asked(list.title, proof.calves().stream().filter(list.in).toList());
+    }
+
+    /** Address of the calves with which it was not done yet at a time. */
+    static String waiting(double time, Links links, String path) {
+        BigDecimal there = new BigDecimal(time).setScale(9, RoundingMode.FLOOR);
+        return links.to(path, Map.of(PARAMETER, WAITING + there.toPlainString())) + "#calves";
+    }
+
+    private static ProofList named(String word) {
         return Arrays.stream(values())
                 .filter(one -> one.word().equals(word))
                 .findFirst()
@@ -61,10 +83,6 @@ enum ProofList {
 
     boolean holds(ProofCalf calf) {
         return in.test(calf);
-    }
-
-    List<ProofCalf> of(Proof proof) {
-        return proof.calves().stream().filter(in).toList();
     }
 
     /** Its address on a proof's page. */

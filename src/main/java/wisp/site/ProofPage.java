@@ -47,7 +47,7 @@ public record ProofPage(
     public record Count(String name, int calves, String href) {}
 
     /** The share done by a time. */
-    public record Milestone(String time, String share, String interval, int waiting) {}
+    public record Milestone(String time, String share, String interval, int waiting, String waitingHref) {}
 
     /** How many calves are outside, and how many were entered late. */
     public record Counted(int outside, int enteredLate) {}
@@ -63,12 +63,12 @@ public record ProofPage(
         String path = "/proof/" + proof.id();
         Frame frame = Frame.of(asked, proof.title(), path, kept);
         Links links = frame.links();
-        ProofList asksFor = ProofList.named(part);
+        ProofList.Asked asksFor = ProofList.asked(proof, part);
         List<Outside> outside = breaches(proof.outside(), links);
         List<Outside> late = breaches(proof.enteredLate(), links);
         List<Outside> all = asksFor == null
                 ? Stream.concat(outside.stream(), late.stream()).toList()
-                : listed(asksFor.of(proof), links);
+                : listed(asksFor.calves(), links);
         Leaf leaf = Leaf.of(all.size(), number, frame, Map.of());
         List<Outside> shown = leaf.of(all);
         int first = asksFor == null ? Math.max(0, Math.min(shown.size(), outside.size() - leaf.first() + 1)) : 0;
@@ -79,7 +79,7 @@ public record ProofPage(
                 Sentence.all(ProofWords.answer(proof), links, path + "#calves"),
                 counts(proof, links, path),
                 proof.curve() == null ? "" : SvgPainter.figure(ProofPicture.of(proof)),
-                milestones(proof),
+                milestones(proof, links, path),
                 shown.subList(0, first),
                 asksFor == null ? shown.subList(first, shown.size()) : List.of(),
                 new Counted(outside.size(), late.size()),
@@ -104,7 +104,7 @@ public record ProofPage(
     }
 
     /** Some of the curve's steps: the last at or before each of a few times, the limits' own among them. */
-    private static List<Milestone> milestones(Proof proof) {
+    private static List<Milestone> milestones(Proof proof, Links links, String path) {
         List<Milestone> milestones = new ArrayList<>();
         if (proof.curve() == null) {
             return milestones;
@@ -115,7 +115,8 @@ public record ProofPage(
                     ProofWords.time(proof, time),
                     ProofWords.percent(there.value()),
                     ProofWords.percent(there.low()) + " to " + ProofWords.percent(there.high()),
-                    proof.curve().atRiskAt(time)));
+                    proof.curve().atRiskAt(time),
+                    ProofList.waiting(time, links, path)));
         }
         return milestones;
     }

@@ -52,11 +52,4 @@ public record Sentence(List<Part> parts) {
     static List<Sentence> all(List<Counted> said, Links links, String lists) {
         return said.stream().map(one -> of(one, links, lists)).toList();
     }
-
-    /** The same with every number and its per cent sign on one line. */
-    Sentence unbroken() {
-        return new Sentence(parts.stream()
-                .map(part -> new Part(part.text().replace(" %", "\u00a0%"), part.href()))
-                .toList());
-    }
 }

@@ -69,6 +69,8 @@ class SentenceCountsTest {
                 "/records?" + MIDWINTER + "&sex=male",
                 "/proof",
                 "/proof?" + MIDWINTER,
+                "/proof/first-tag",
+                "/proof/registered-inside-limit?" + MIDWINTER,
                 "/figures/preweaning-mortality?" + MIDWINTER,
                 "/figures/navel-infection-risk-21d",
                 "/figures/diarrhoea-case-fatality",
@@ -79,7 +81,7 @@ class SentenceCountsTest {
 
     @Test
     void calvesNotADayOldAreListed() {
-        String page = demo.get("/navels?" + MIDWINTER).body();
+        String page = Wire.spaced(demo.get("/navels?" + MIDWINTER).body());
         Matcher young = Pattern.compile("less not 24 hours old yet: <a href=\"([^\"]*)\">(\\d+)</a>")
                 .matcher(page);
         assertTrue(young.find(), page);
