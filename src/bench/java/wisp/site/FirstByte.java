@@ -38,6 +38,7 @@ public final class FirstByte {
             records.take(RunningSite.demoReadings(records), false);
         }
         try (RunningSite site = RunningSite.over(folder)) {
+            site.rehearse();
             Thread.sleep(wait * 1_000L);
             new FirstByte().measure(site);
         }
@@ -96,6 +97,12 @@ public final class FirstByte {
                 "/pens?season=" + season,
                 "/season?season=all",
                 "/season?as-of=2026-02-01",
+                "/season?sex=male",
+                "/navels?pen=north+boxes",
+                "/due",
+                "/medicines",
+                "/samples",
+                "/proof",
                 "/nothing"));
     }
 

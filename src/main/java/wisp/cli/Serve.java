@@ -77,6 +77,7 @@ final class Serve implements Callable<Integer> {
             if (!local()) {
                 LOGGER.warn("Anyone who reaches this address can read and record: keep it in a trusted network.");
             }
+            site.rehearse();
             stopped.await();
             return 0;
         } catch (InterruptedException ended) {

@@ -168,14 +168,21 @@ public final class Herd {
 
     private void refold(Set<String> touched) {
         Set<String> again = new HashSet<>();
+        Map<String, Life> folded = new HashMap<>();
         for (String key : touched) {
             if (rows.containsKey(key)) {
+                Life life = LifeFold.fold(key, bySubject.get(key), farm, Set.of());
+                folded.put(key, life);
                 again.add(key);
-                again.addAll(tags.update(LifeFold.fold(key, bySubject.get(key), farm, Set.of())));
+                again.addAll(tags.update(life));
             }
         }
         again.stream().sorted(Comparator.comparing(rows::get)).forEach(key -> {
-            Life life = LifeFold.fold(key, bySubject.get(key), farm, tags.inUse(key));
+            Set<Long> inUse = tags.inUse(key);
+            Life life = inUse.isEmpty() ? folded.get(key) : null;
+            if (life == null) {
+                life = LifeFold.fold(key, bySubject.get(key), farm, inUse);
+            }
             int row = rows.get(key);
             lives.set(row, life);
             table.put(row, CohortRow.of(life, farm));

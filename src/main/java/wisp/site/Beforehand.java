@@ -1,6 +1,7 @@
 package wisp.site;
 
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import wisp.log.LogFailure;
@@ -24,6 +25,7 @@ final class Beforehand {
     private final Records records;
     private final Shelf shelf;
     private final Object bell = new Object();
+    private final CountDownLatch frontMade = new CountDownLatch(1);
     private boolean rung;
     private volatile boolean stopped;
     private Thread thread;
@@ -42,6 +44,11 @@ final class Beforehand {
         thread = new Thread(() -> follow(front), "pages-beforehand");
         thread.setDaemon(true);
         thread.start();
+    }
+
+    /** Waits until the front pages were made once. */
+    void awaitFront() throws InterruptedException {
+        frontMade.await();
     }
 
     /** Ends the thread; afterwards it reads the log no more. */
@@ -79,6 +86,7 @@ final class Beforehand {
                 if (first || quiet == QUIET_LOOKS) {
                     each(front);
                     each(shelf.askedFor(TODAY_S));
+                    frontMade.countDown();
                 }
             } catch (LogFailure unreadable) {
                 LOGGER.warn("No page is made beforehand: {}", unreadable.getMessage());

@@ -6,6 +6,7 @@ import gg.jte.output.StringOutput;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -16,6 +17,7 @@ import java.util.function.BiConsumer;
 import java.util.function.Function;
 import wisp.chart.Picture;
 import wisp.chart.XChartPainter;
+import wisp.cohort.Cohort;
 import wisp.event.Fault;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
@@ -78,6 +80,31 @@ final class Pages {
             pages.add(() -> shelf.prepare(Address.of("/figures/", indicator.id()), this::figure));
         }
         return pages;
+    }
+
+    /** An address of each kind of page, narrowed and divided ones among them. */
+    List<String> kinds() {
+        Cohort cohort = records.cohort();
+        List<String> kinds = new ArrayList<>(front.keySet());
+        kinds.addAll(List.of(
+                "/due",
+                "/medicines",
+                "/samples",
+                "/proof",
+                "/season?by=pen",
+                "/season?sex=female",
+                "/navels?by=sex",
+                "/pens?sex=male",
+                "/figures/preweaning-mortality?by=pen",
+                "/season?as-of="
+                        + LocalDate.ofInstant(
+                                        cohort.cut(), cohort.farm().latest().zone())
+                                .minusDays(1)));
+        if (!cohort.lives().isEmpty()) {
+            kinds.add(
+                    Links.calfPath(cohort.lives().get(cohort.lives().size() - 1).key()));
+        }
+        return kinds;
     }
 
     private void front(JavalinConfig config, String path, Function<Address, String> maker) {

@@ -20,6 +20,7 @@ import wisp.log.EventLog;
  */
 final class Shelf {
     private static final long SECOND = 1_000_000_000L;
+    static final String NO_STORE = "no-store";
     private static final String AT_LEAST = "Wisp-At-Least";
     private static final int PAGES_MOST = 200;
     private static final long BYTES_MOST = 16L * 1024 * 1024;
@@ -61,17 +62,21 @@ final class Shelf {
     }
 
     private byte[] page(Context ctx, Address address, Function<Address, String> maker) {
-        return newest(ctx)
+        if (says(ctx, NO_STORE)) {
+            return maker.apply(address).getBytes(StandardCharsets.UTF_8);
+        }
+        return says(ctx, "no-cache") || says(ctx, "max-age=0")
                 ? current(place(address, maker), log.last())
                 : page(address, JustPosted.who(ctx), atLeast(ctx), maker);
     }
 
     /**
-     * Whether nothing but the newest is wanted, as a browser says that loads a page again (RFC 9111, section 5.2.1).
+     * What a request may ask of whoever keeps pages: nothing but the newest, as a browser that loads a page again, or
+     * that nothing be kept (RFC 9111, section 5.2.1).
      */
-    private static boolean newest(Context ctx) {
+    private static boolean says(Context ctx, String directive) {
         String cache = ctx.header("Cache-Control");
-        return cache != null && (cache.contains("no-cache") || cache.contains("max-age=0"));
+        return cache != null && cache.contains(directive);
     }
 
     /** The event that an open page was told of and now wants to see, 0 where none is named. */

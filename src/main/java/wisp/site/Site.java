@@ -35,9 +35,12 @@ public final class Site implements AutoCloseable {
     private final Beforehand beforehand;
     private final Pages pages;
     private final Javalin app;
+    private final String host;
+    private Rehearsal rehearsal;
 
     private Site(Records records, SiteSettings settings) {
         this.records = records;
+        this.host = settings.host();
         this.hosts = new OwnHosts(settings.host(), settings.names());
         this.calendars = settings.calendars();
         this.live = new LiveFeed(records);
@@ -75,6 +78,12 @@ public final class Site implements AutoCloseable {
         return app.port();
     }
 
+    /** Has each kind of page made a few times, so that the first visitor waits no longer than the next. */
+    public void rehearse() {
+        rehearsal = new Rehearsal(beforehand, host, port(), pages.kinds());
+        rehearsal.start();
+    }
+
     /** How many requests are being answered. */
     long underWay() {
         return graceful.getCurrentRequestCount();
@@ -84,6 +93,9 @@ public final class Site implements AutoCloseable {
     @Override
     public void close() {
         LOGGER.info("stopping");
+        if (rehearsal != null) {
+            rehearsal.stop();
+        }
         live.stop();
         app.stop();
         beforehand.stop();

@@ -66,6 +66,10 @@ final class RunningSite implements AutoCloseable {
         return site.port();
     }
 
+    void rehearse() {
+        site.rehearse();
+    }
+
     String address(String path) {
         return "http://127.0.0.1:" + site.port() + path;
     }

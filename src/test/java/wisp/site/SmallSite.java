@@ -52,6 +52,10 @@ final class SmallSite implements AutoCloseable {
         return site.port();
     }
 
+    void rehearse() {
+        site.rehearse();
+    }
+
     /** Records an event of source {@code test}, whose id is {@code e} and a number; it must be accepted. */
     String event(String type, String subject, String time, String data) {
         return recordedLater(type, subject, time, time, data);
