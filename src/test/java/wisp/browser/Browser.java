@@ -119,6 +119,23 @@ public final class Browser implements AutoCloseable {
                 "return Math.max(0, document.scrollingElement.scrollWidth - document.documentElement.clientWidth)");
     }
 
+    /** Paragraphs, points of lists and captions whose lines are wider than so many usual letters. */
+    public List<?> longLines(int letters) {
+        return (List<?>) driver.executeScript(LONG_LINES, letters);
+    }
+
+    private static final String LONG_LINES = """
+            const pen = document.createElement('canvas').getContext('2d');
+            const sample = 'It was found in the calves that were treated later than the others of the pen.';
+            return [...document.querySelectorAll('main p, main li, main dd, main caption, footer p')].filter(on => {
+                const words = on.innerText || '';
+                const style = getComputedStyle(on);
+                if (words.length < arguments[0] || /flex|grid/.test(style.display) || on.querySelector('p, li')) { return false; }
+                pen.font = style.font;
+                return on.clientWidth > arguments[0] * pen.measureText(sample).width / sample.length;
+            }).map(on => on.localName + '.' + on.className + ' ' + on.innerText.slice(0, 60));
+            """;
+
     /** Presses Tab up to so many times and tells of each stop: what it is, and whether its focus can be seen. */
     public List<Stop> stops(int most) {
         List<Stop> stops = new ArrayList<>();
