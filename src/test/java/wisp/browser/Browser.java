@@ -119,7 +119,7 @@ public final class Browser implements AutoCloseable {
                 "return Math.max(0, document.scrollingElement.scrollWidth - document.documentElement.clientWidth)");
     }
 
-    /** Paragraphs, points of lists and captions whose lines are wider than so many usual letters. */
+    /** Paragraphs and points of lists whose lines are wider than so many usual letters. */
     public List<?> longLines(int letters) {
         return (List<?>) driver.executeScript(LONG_LINES, letters);
     }
@@ -127,7 +127,7 @@ public final class Browser implements AutoCloseable {
     private static final String LONG_LINES = """
             const pen = document.createElement('canvas').getContext('2d');
             const sample = 'It was found in the calves that were treated later than the others of the pen.';
-            return [...document.querySelectorAll('main p, main li, main dd, main caption, footer p')].filter(on => {
+            return [...document.querySelectorAll('main p, main li, main dd, footer p')].filter(on => {
                 const words = on.innerText || '';
                 const style = getComputedStyle(on);
                 if (words.length < arguments[0] || /flex|grid/.test(style.display) || on.querySelector('p, li')) { return false; }
