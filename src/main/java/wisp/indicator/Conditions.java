@@ -1,6 +1,7 @@
 package wisp.indicator;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -17,6 +18,12 @@ public record Conditions(Map<String, String> titles, Map<String, String> caseDef
     /** The keys. */
     public Set<String> keys() {
         return new TreeSet<>(titles.keySet());
+    }
+
+    /** A recorded cause or illness in words: the condition's title, or what was written where it is none of them. */
+    public String named(String written) {
+        String key = written.strip();
+        return titles.getOrDefault(key.toLowerCase(Locale.ROOT), key);
     }
 
     /** Reads files in order; a later one adds conditions or replaces them by key. */

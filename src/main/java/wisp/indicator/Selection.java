@@ -3,6 +3,7 @@ package wisp.indicator;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import tech.tablesaw.api.StringColumn;
@@ -35,6 +36,9 @@ public record Selection(
         String breed) {
     /** Everything of the newest season. */
     public static final Selection NEWEST = new Selection(null, null, null, null, null, null, null, null, null);
+
+    /** The parameters that narrow the calves beside the season. */
+    public static final List<String> FILTERS = List.of("from", "to", "pen", "sex", "parity", "breed");
 
     /** Every season. */
     public static final String ALL = "all";

@@ -10,6 +10,7 @@ import wisp.indicator.Estimate;
  * Everything that the records say to the question which pens give dirty calves.
  *
  * @param season the season asked for
+ * @param only which calves alone were asked for, in words; empty where no filter narrows the season
  * @param asOf where follow-up ends
  * @param asked calves asked for
  * @param figure the shipped figure of dirty calves, whole and by pen; every count here is one of its counts
@@ -28,6 +29,7 @@ import wisp.indicator.Estimate;
  */
 public record PensAnswer(
         String season,
+        String only,
         Instant asOf,
         int asked,
         Estimate figure,

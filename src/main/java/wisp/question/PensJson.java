@@ -9,6 +9,7 @@ import java.util.Map;
 import wisp.indicator.EstimateJson;
 import wisp.indicator.IntervalJson;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 import wisp.indicator.Stratum;
 import wisp.statistics.FunnelLimits;
 import wisp.statistics.Interval;
@@ -26,6 +27,7 @@ public final class PensJson {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("question", "pens");
         json.put("season", answer.season());
+        SelectionWords.filters(selection).forEach(json.putObject("filters")::put);
         json.put("as_of", answer.asOf().toString());
         ArrayNode sentences = json.putArray("sentences");
         answer.sentences().forEach(sentences::add);

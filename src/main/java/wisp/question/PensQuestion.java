@@ -15,6 +15,7 @@ import wisp.indicator.Estimate;
 import wisp.indicator.Figures;
 import wisp.indicator.Indicator;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 import wisp.indicator.Stratum;
 import wisp.indicator.Verdict;
 
@@ -59,6 +60,7 @@ public final class PensQuestion {
         PenShares pens = PenShares.of(scored, calves, beddings, before);
         return new PensAnswer(
                 figure.season(),
+                SelectionWords.of(selection),
                 cohort.cut(),
                 figure.verdicts().size(),
                 figure,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import wisp.indicator.SelectionWords;
 import wisp.indicator.Stratum;
 
 /** The answer in plain words, the most important first; it never claims more than intervals and tests allow. */
@@ -23,7 +24,9 @@ final class PensSentence {
 
     /** One sentence or a few that belong together in each line; the first line is the answer. */
     static List<Counted> of(PensAnswer answer) {
-        return new PensSentence(answer).lines().stream().map(Counted::new).toList();
+        List<String> lines = new ArrayList<>(new PensSentence(answer).lines());
+        lines.set(0, SelectionWords.among(answer.only(), lines.get(0)));
+        return lines.stream().map(Counted::new).toList();
     }
 
     private List<String> lines() {
@@ -71,7 +74,7 @@ final class PensSentence {
         List<PenShare> dirtier = answer.standing(PenShare.Standing.DIRTIER);
         if (dirtier.size() == 1) {
             PenShare pen = dirtier.get(0);
-            return sentence(pen.pen()) + " gave more dirty calves than the other pens, by " + MORE + ": "
+            return named(pen) + " gave more dirty calves than the other pens, by " + MORE + ": "
                     + counts(pen.share(), null) + " against " + counts(answer.others(pen)) + ".";
         }
         if (dirtier.size() > 1) {
@@ -224,7 +227,9 @@ final class PensSentence {
         return String.format(Locale.ENGLISH, "%,d", calves);
     }
 
-    private static String sentence(String name) {
+    /** A pen's name where a sentence begins. */
+    private String named(PenShare pen) {
+        String name = pen.pen();
         return name.substring(0, 1).toUpperCase(Locale.ENGLISH) + name.substring(1);
     }
 }

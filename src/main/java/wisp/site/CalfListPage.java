@@ -66,7 +66,7 @@ public record CalfListPage(Frame frame, String title, List<Row> calves, Leaf lea
         if (exit == null) {
             return "here";
         }
-        String age = Shown.age(life.ageAt(exit.time()));
+        String age = Shown.age(life, exit.time());
         return switch (exit.kind()) {
             case BORN_DEAD -> "born dead";
             case LEFT -> "left at " + age;

@@ -3,6 +3,7 @@ package wisp.site;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import wisp.question.season.CalfList;
 import wisp.question.season.DeathAge;
 import wisp.question.season.Deaths;
 
@@ -15,10 +16,16 @@ import wisp.question.season.Deaths;
 public record DeathsTable(List<String> ages, List<Row> rows) {
 
     /** One cause. */
-    public record Row(String cause, List<Cell> cells, Cell total, Cell lastSeason) {}
+    public record Row(String cause, List<Cell> cells, Cell total) {}
 
-    /** One count; the address is empty where it is 0. */
-    public record Cell(int count, String href) {}
+    /** One count and last season's beside it; an address is empty where its count is 0. */
+    public record Cell(int count, String href, int lastSeason, String lastSeasonHref) {
+
+        /** Whether nobody died, in either season. */
+        public boolean quiet() {
+            return count == 0 && lastSeason == 0;
+        }
+    }
 
     /** All deaths of the season. */
     public int all() {
@@ -47,13 +54,15 @@ public record DeathsTable(List<String> ages, List<Row> rows) {
     }
 
     private static Row row(String name, Deaths.Cause cause, String before, SeasonLinks links) {
-        List<Cell> cells = cause.byAge().values().stream()
-                .map(calves -> new Cell(calves.count(), links.calves(calves)))
-                .toList();
-        return new Row(
-                name,
-                cells,
-                new Cell(cause.total().count(), links.calves(cause.total())),
-                new Cell(cause.lastSeason(), links.before(cause.total(), before)));
+        List<Cell> cells = new ArrayList<>();
+        cause.byAge()
+                .forEach((age, calves) ->
+                        cells.add(cell(calves, cause.lastSeason().get(age), before, links)));
+        return new Row(name, cells, cell(cause.total(), cause.allLastSeason(), before, links));
+    }
+
+    private static Cell cell(CalfList calves, int lastSeason, String before, SeasonLinks links) {
+        String then = lastSeason == 0 ? "" : links.before(calves, before);
+        return new Cell(calves.count(), links.calves(calves), lastSeason, then);
     }
 }

@@ -3,8 +3,10 @@ package wisp.site;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import wisp.event.Died;
 import wisp.event.FarmDescribed;
 import wisp.history.LifeEvent;
+import wisp.indicator.Conditions;
 import wisp.indicator.EventFields;
 import wisp.tag.TagNumber;
 
@@ -33,6 +35,10 @@ final class EventWords {
             "igg_g_l", "g/l IgG",
             "temperature_c", "°C");
 
+    /** What is said where no is not the word. */
+    private static final Map<String, String> NOT =
+            Map.of("euthanised", "not euthanised", "keep_entire", "not to be kept entire", "both_in", "not both in");
+
     private EventWords() {}
 
     /** What happened, such as {@code navel treated}. */
@@ -42,6 +48,17 @@ final class EventWords {
             return Boolean.FALSE.equals(EventFields.of(event.data()).get("alive")) ? "born dead" : "born";
         }
         return NAMES.getOrDefault(name, name);
+    }
+
+    /** What happened where it decided a figure: of a death its recorded cause too. */
+    static String deciding(LifeEvent event, Conditions conditions) {
+        return event.data() instanceof Died died ? "died: " + cause(died, conditions) : of(event);
+    }
+
+    /** A death's recorded cause in words. */
+    static String cause(Died died, Conditions conditions) {
+        boolean none = died.cause() == null || died.cause().isBlank();
+        return none ? "cause not recorded" : conditions.named(died.cause());
     }
 
     /** Its details, such as {@code iodine tincture, 10 %, dip}. */
@@ -81,7 +98,7 @@ final class EventWords {
         }
         String words = name.replace('_', ' ');
         if (value instanceof Boolean yes) {
-            return yes ? words : "no " + words;
+            return yes ? words : NOT.getOrDefault(name, "no " + words);
         }
         if (name.equals("tag_lost")) {
             return text + " tag lost";

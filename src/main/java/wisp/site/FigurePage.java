@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
+import wisp.indicator.Conditions;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.indicator.IndicatorSentence;
@@ -88,7 +89,7 @@ public record FigurePage(
         Target own = records.definitions().ownTarget(id).orElse(null);
         Frame frame = Frame.of(asked, indicator.title(), "/figures/" + id, kept);
         Stratum by = asked.selection().by();
-        List<Listed> calves = behind.asked() ? calves(asked, behind, frame.links()) : List.of();
+        List<Listed> calves = behind.asked() ? calves(asked, records, behind, frame.links()) : List.of();
         String number = address.parameter(Leaf.PARAMETER);
         Leaf leaf = Leaf.of(calves.size(), behind.asked() || by == null ? number : null, frame, list(address));
         return new FigurePage(
@@ -174,7 +175,7 @@ public record FigurePage(
         return counted == behind.count() ? String.valueOf(counted) : counted + ", of " + behind.count() + " calves";
     }
 
-    private static List<Listed> calves(Asked asked, CalvesBehind behind, Links links) {
+    private static List<Listed> calves(Asked asked, Records records, CalvesBehind behind, Links links) {
         List<Listed> listed = new ArrayList<>();
         boolean rate = Shown.rate(behind.estimate());
         for (Verdict verdict : behind.verdicts()) {
@@ -187,7 +188,7 @@ public record FigurePage(
                     life.birth().pen() == null ? "not recorded" : life.birth().pen(),
                     part(verdict, rate),
                     verdict.reason().replace('-', ' '),
-                    outcome(life, verdict.because())));
+                    outcome(life, verdict.because(), records.definitions().conditions())));
         }
         behind.marked().forEach(marked -> listed.add(marked(marked, links)));
         return listed;
@@ -208,13 +209,13 @@ public record FigurePage(
                 EventWords.of(event) + ", " + Shown.moment(event.time(), event.timeKnown(), zone));
     }
 
-    private static String outcome(Life life, LifeEvent because) {
+    private static String outcome(Life life, LifeEvent because, Conditions conditions) {
         if (because == null) {
             return "";
         }
-        return EventWords.of(because) + ", "
+        return EventWords.deciding(because, conditions) + ", "
                 + Shown.moment(because.time(), because.timeKnown(), life.farm().zone()) + ", age "
-                + Shown.age(life.ageAt(because.time()));
+                + Shown.age(life, because.time());
     }
 
     private static String part(Verdict verdict, boolean rate) {

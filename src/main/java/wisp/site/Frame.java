@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import tech.tablesaw.api.StringColumn;
 import wisp.cohort.Cohort;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 import wisp.indicator.Stratum;
 
 /**
@@ -29,6 +30,7 @@ import wisp.indicator.Stratum;
  * @param kept parameters beside the filters that the form must send along
  * @param alerts results of samples that stand on every page
  * @param herd whether the page is about many calves, so that they can be narrowed and divided
+ * @param only which calves alone are shown, in words; empty where no filter beside the season narrows them
  */
 public record Frame(
         String title,
@@ -44,7 +46,8 @@ public record Frame(
         long sequence,
         Map<String, String> kept,
         List<SampleAlert> alerts,
-        boolean herd) {
+        boolean herd,
+        String only) {
 
     static Frame of(Asked asked, String title, String path, Map<String, String> kept) {
         Cohort cohort = asked.cohort();
@@ -65,7 +68,8 @@ public record Frame(
                 cohort.sequence(),
                 kept,
                 SampleAlert.of(cohort, links),
-                true);
+                true,
+                SelectionWords.of(asked.selection()));
     }
 
     /** The same round one calf: only the day of knowledge can be chosen, the other filters go along. */
@@ -86,7 +90,8 @@ public record Frame(
                 sequence,
                 along,
                 alerts,
-                false);
+                false,
+                "");
     }
 
     /** A past day ends at the midnight that begins the next; the day itself is what is meant. */
@@ -115,6 +120,16 @@ public record Frame(
     /** The season in words. */
     public String seasonWords() {
         return season.equals(Selection.ALL) ? "all seasons" : season;
+    }
+
+    /** The season as a caption names it, such as {@code season 2025-26}. */
+    public String seasonCaption() {
+        return season.equals(Selection.ALL) ? "all seasons" : "season " + season;
+    }
+
+    /** The season as a heading, such as {@code Season 2025-26}. */
+    public String seasonHeading() {
+        return season.equals(Selection.ALL) ? "All seasons" : "Season " + season;
     }
 
     /** How many filters beside the season are in use. */
@@ -149,6 +164,13 @@ public record Frame(
     public String nowHref() {
         Map<String, String> changes = new LinkedHashMap<>(kept);
         changes.put("as-of", "");
+        return links.to(path, changes);
+    }
+
+    /** Address of this page for all calves of the season. */
+    public String allHref() {
+        Map<String, String> changes = new LinkedHashMap<>(kept);
+        Selection.FILTERS.forEach(filter -> changes.put(filter, ""));
         return links.to(path, changes);
     }
 

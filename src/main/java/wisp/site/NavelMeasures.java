@@ -44,7 +44,7 @@ final class NavelMeasures {
     }
 
     static String ratio(double value) {
-        return Double.isInfinite(value) ? "no limit" : Plain.ratio(value);
+        return Double.isInfinite(value) ? "cannot be given" : Plain.ratio(value);
     }
 
     /** A difference of risks as cases more or fewer in 100 calves, such as {@code +9.8 (+1.2 to +18.9)}. */

@@ -146,6 +146,9 @@ final class SeasonCsv {
         }
         head.add("total");
         head.add("last_season");
+        for (DeathAge age : DeathAge.values()) {
+            head.add("last_season " + age.words());
+        }
         row(head.toArray());
         deaths.causes().forEach(cause -> death(cause.cause(), cause));
         death("all", deaths.all());
@@ -155,7 +158,8 @@ final class SeasonCsv {
         List<Object> cells = new ArrayList<>(List.of(name));
         cause.byAge().values().forEach(calves -> cells.add(calves.count()));
         cells.add(cause.total().count());
-        cells.add(cause.lastSeason());
+        cells.add(cause.allLastSeason());
+        cells.addAll(cause.lastSeason().values());
         row(cells.toArray());
     }
 

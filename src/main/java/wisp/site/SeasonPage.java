@@ -14,6 +14,7 @@ import wisp.indicator.Outcome;
 import wisp.indicator.Rule;
 import wisp.question.Counted;
 import wisp.question.season.AgeHazard;
+import wisp.question.season.Chance;
 import wisp.question.season.SeasonAnswer;
 import wisp.question.season.SeasonFigure;
 import wisp.question.season.SeasonQuestion;
@@ -25,6 +26,7 @@ import wisp.records.Records;
  * @param sentences the season in plain words, the first of them the answer
  * @param before the season that figures are compared with, empty where there is none
  * @param findings what stands out
+ * @param compared whether anything could be compared at all
  * @param searched what was searched for it
  * @param picture SVG of the main risks beside last season's
  * @param survival SVG of survival by age
@@ -43,6 +45,7 @@ public record SeasonPage(
         List<Sentence> sentences,
         String before,
         List<Found> findings,
+        boolean compared,
         String searched,
         String picture,
         String survival,
@@ -96,6 +99,7 @@ public record SeasonPage(
                 answer.findings().stream()
                         .map(finding -> new Found(finding.text(), links.finding(finding)))
                         .toList(),
+                compared(answer),
                 searched(answer),
                 SvgPainter.figure(SeasonPicture.of(answer, frame.links())),
                 SvgPainter.figure(SeasonPictures.survival(answer)),
@@ -113,13 +117,30 @@ public record SeasonPage(
     private static String searched(SeasonAnswer answer) {
         long figures =
                 answer.figures().stream().filter(SeasonFigure::lookedThrough).count();
+        if (!compared(answer)) {
+            return "There is no earlier season, no group has others beside it, and no figure with a target has a"
+                    + " value.";
+        }
+        int groups = answer.strata().comparisons();
         String against = answer.before().isEmpty()
-                ? "There is no earlier season to compare with"
-                : "Mortality and " + figures + " other figures were compared with " + answer.before();
-        return against + ", " + answer.strata().comparisons()
-                + " groups with all other calves, and every figure with its"
+                ? "There is no earlier season to compare with; "
+                : "Mortality and " + figures + " other figures were compared with " + answer.before() + ", ";
+        String others = groups == 0
+                ? "no group could be compared with all other calves; "
+                : groups == 1
+                        ? "one group was compared with all other calves, and "
+                        : groups + " groups were compared with all other calves, and ";
+        return against + others + "every figure was held against its"
                 + " targets. What is named differs by more than chance with that many looks allowed for (Holm 1979), or"
                 + " misses a target with its whole interval.";
+    }
+
+    private static boolean compared(SeasonAnswer answer) {
+        return answer.strata().comparisons() > 0
+                || answer.figures().stream()
+                        .anyMatch(figure -> figure.chance() != Chance.CANNOT_SAY
+                                || figure.estimate().standing() != null
+                                || figure.ownStanding() != null);
     }
 
     /** The bars of several seasons are many: one drawing then serves phone and desk. */

@@ -14,6 +14,7 @@ import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
 import wisp.indicator.Outcome;
 import wisp.indicator.Rule;
+import wisp.indicator.Selection;
 import wisp.indicator.Target;
 import wisp.question.season.SeasonAnswer;
 import wisp.question.season.SeasonFigure;
@@ -72,7 +73,9 @@ final class SeasonPicture {
 
     private static String words(List<Estimate> shown, String season, String lastSeason) {
         if (shown.isEmpty()) {
-            return "No risk of " + season + " can be computed yet.";
+            return season.equals(Selection.ALL)
+                    ? "No risk can be computed yet."
+                    : "No risk of " + season + " can be computed yet.";
         }
         StringBuilder words = new StringBuilder("Dots with whiskers, one row a risk, " + season
                 + (lastSeason.isEmpty() ? "" : " above " + lastSeason) + ". ");

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
+import wisp.history.Life;
 import wisp.indicator.Estimate;
 import wisp.indicator.Measure;
 import wisp.indicator.Target;
@@ -122,6 +123,12 @@ final class Shown {
     /** Date and time of day, or the date alone where the hour is not known. */
     static String moment(Instant time, boolean timeKnown, ZoneId zone) {
         return (timeKnown ? MINUTE : DAY).format(time.atZone(zone));
+    }
+
+    /** How old a calf was at a moment; an age in hours says so where the hour of its birth is not known. */
+    static String age(Life life, Instant at) {
+        Duration age = life.ageAt(at);
+        return age(age) + (life.birthTimeKnown() || age.toHours() >= 48 ? "" : " (hour of birth not known)");
     }
 
     /** An age in the unit that fits it. */

@@ -10,6 +10,7 @@ import wisp.indicator.Estimate;
  * its first 24 h and followed from then on, so that none can be put in a class by what happened after its infection.
  *
  * @param season the season asked for
+ * @param only which calves alone were asked for, in words; empty where no filter narrows the season
  * @param asOf where follow-up ends
  * @param figure the figure of the shipped definition, whole; its calves are those behind every count here
  * @param classes the six classes of delay
@@ -29,6 +30,7 @@ import wisp.indicator.Estimate;
  */
 public record NavelsAnswer(
         String season,
+        String only,
         Instant asOf,
         Estimate figure,
         List<DelayClass> classes,

@@ -9,6 +9,7 @@ import wisp.cohort.NavelDelay;
 import wisp.indicator.EstimateJson;
 import wisp.indicator.IntervalJson;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 import wisp.indicator.Stratum;
 
 /** Writes the answer of the navels question as JSON. */
@@ -29,6 +30,7 @@ public final class NavelsJson {
     private ObjectNode json() {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("season", answer.season());
+        SelectionWords.filters(selection).forEach(json.putObject("filters")::put);
         json.put("as_of", answer.asOf().toString());
         json.put("sentence", NavelsWords.answer(answer).plain());
         json.set("sentences", sentences());

@@ -12,6 +12,7 @@ import wisp.indicator.Figures;
 import wisp.indicator.Indicator;
 import wisp.indicator.Rule;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 import wisp.indicator.Stratum;
 import wisp.indicator.Verdict;
 
@@ -50,6 +51,7 @@ public final class NavelsQuestion {
         LateTreatment late = LateTreatment.of(calves, days);
         return new NavelsAnswer(
                 figure.season(),
+                SelectionWords.of(selection),
                 cohort.cut(),
                 figure,
                 classes,

@@ -2,6 +2,7 @@ package wisp.question.navels;
 
 import wisp.indicator.Rule;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 import wisp.question.Counted;
 
 /**
@@ -23,7 +24,7 @@ final class NavelsSentence {
     }
 
     static Counted of(NavelsAnswer answer) {
-        return new Counted(new NavelsSentence(answer).words());
+        return new Counted(SelectionWords.among(answer.only(), new NavelsSentence(answer).words()));
     }
 
     private String words() {

@@ -33,7 +33,7 @@ public final class Plain {
     /** A ratio's interval, such as {@code 1.1 to 4.2}. */
     public static String span(Interval ratio) {
         return Double.isInfinite(ratio.high())
-                ? ratio(ratio.low()) + " upwards without a limit"
+                ? ratio(ratio.low()) + " to any number"
                 : ratio(ratio.low()) + " to " + ratio(ratio.high());
     }
 

@@ -33,9 +33,15 @@ public record Deaths(List<Cause> causes, Cause all) {
      * @param cause in the words of the first record, or the condition's title
      * @param byAge the calves by age at death
      * @param total all of them
-     * @param lastSeason how many calves of last season died of it
+     * @param lastSeason how many calves of last season died of it, by age at death
      */
-    public record Cause(String cause, Map<DeathAge, CalfList> byAge, CalfList total, int lastSeason) {
+    public record Cause(
+            String cause, Map<DeathAge, CalfList> byAge, CalfList total, Map<DeathAge, Integer> lastSeason) {
+
+        /** How many calves of last season died of it at any age. */
+        public int allLastSeason() {
+            return lastSeason.values().stream().mapToInt(Integer::intValue).sum();
+        }
 
         /** Calves dead between 24 h and 60 days. */
         public CalfList dead() {
@@ -61,30 +67,37 @@ public record Deaths(List<Cause> causes, Cause all) {
         List<Integer> everyone = new ArrayList<>();
         now.forEach((cause, dead) -> {
             everyone.addAll(dead);
-            causes.add(cause(cause, dead, before.getOrDefault(cause, List.of()).size(), cohort));
+            causes.add(cause(cause, dead, before.getOrDefault(cause, List.of()), cohort));
         });
         causes.sort(Comparator.comparing((Cause cause) -> cause.cause().equals(BORN_DEAD))
                 .thenComparing(cause -> cause.cause().equals(NOT_RECORDED))
                 .thenComparing(cause -> -cause.total().count())
                 .thenComparing(Cause::cause));
-        int allBefore = before.values().stream().mapToInt(List::size).sum();
+        List<Integer> allBefore = before.values().stream().flatMap(List::stream).toList();
         return new Deaths(causes, cause("", everyone, allBefore, cohort));
     }
 
-    private static Cause cause(String name, List<Integer> dead, int lastSeason, Cohort cohort) {
-        Map<DeathAge, List<Integer>> ages = new EnumMap<>(DeathAge.class);
-        for (int row : dead) {
-            ages.computeIfAbsent(DeathAge.of(cohort.lives().get(row)), age -> new ArrayList<>())
-                    .add(row);
-        }
+    private static Cause cause(String name, List<Integer> dead, List<Integer> lastSeason, Cohort cohort) {
+        Map<DeathAge, List<Integer>> ages = byAge(dead, cohort);
+        Map<DeathAge, Integer> before = new EnumMap<>(DeathAge.class);
+        byAge(lastSeason, cohort).forEach((age, rows) -> before.put(age, rows.size()));
         String of = name.isEmpty() ? "" : ", cause: " + name;
         Map<DeathAge, CalfList> byAge = new EnumMap<>(DeathAge.class);
         for (DeathAge age : DeathAge.values()) {
             String died = age == DeathAge.BORN_DEAD ? "Born dead" : "Died, " + age.words();
             String id = "deaths." + age.name().toLowerCase(Locale.ROOT) + "." + name;
-            byAge.put(age, new CalfList(id, died + of, ages.getOrDefault(age, List.of())));
+            byAge.put(age, new CalfList(id, died + of, ages.get(age)));
         }
-        return new Cause(name, byAge, new CalfList("deaths.any." + name, "Died" + of, dead), lastSeason);
+        return new Cause(name, byAge, new CalfList("deaths.any." + name, "Died" + of, dead), before);
+    }
+
+    private static Map<DeathAge, List<Integer>> byAge(List<Integer> dead, Cohort cohort) {
+        Map<DeathAge, List<Integer>> ages = new EnumMap<>(DeathAge.class);
+        for (DeathAge age : DeathAge.values()) {
+            ages.put(age, new ArrayList<>());
+        }
+        dead.forEach(row -> ages.get(DeathAge.of(cohort.lives().get(row))).add(row));
+        return ages;
     }
 
     private static Map<String, List<Integer>> byCause(Cohort cohort, int[] rows, Conditions conditions) {
@@ -110,7 +123,6 @@ public record Deaths(List<Cause> causes, Cause all) {
         if (cause == null || cause.isBlank()) {
             return NOT_RECORDED;
         }
-        String key = cause.strip();
-        return conditions.titles().getOrDefault(key.toLowerCase(Locale.ROOT), key);
+        return conditions.named(cause);
     }
 }

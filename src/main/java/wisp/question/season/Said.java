@@ -36,7 +36,7 @@ final class Said {
 
     /** How much higher or lower, such as {@code 2.1 percentage points higher}. */
     static String side(Measure measure, double difference) {
-        String size = amount(measure, Math.abs(difference));
+        String size = (rounded(measure, difference) ? "less than " : "") + amount(measure, Math.abs(difference));
         return size + (difference < 0 ? " lower" : " higher");
     }
 
@@ -45,7 +45,8 @@ final class Said {
         if (difference.low() >= 0 || difference.high() <= 0) {
             double near = Math.min(Math.abs(difference.low()), Math.abs(difference.high()));
             double far = Math.max(Math.abs(difference.low()), Math.abs(difference.high()));
-            return bare(measure, near) + " to " + amount(measure, far);
+            String least = rounded(measure, near) ? "less than " : "";
+            return least + bare(measure, near) + " to " + amount(measure, far);
         }
         return side(measure, difference.low()) + " to " + side(measure, difference.high());
     }
@@ -57,7 +58,21 @@ final class Said {
 
     private static String bare(Measure measure, double size) {
         double scaled = measure == Measure.RATE ? size : 100 * size;
-        return decimals(scaled, measure == Measure.RATE || scaled < 0.1 && scaled > 0 ? 2 : 1);
+        int places = measure == Measure.RATE ? 2 : 1;
+        return decimals(rounded(measure, size) ? Math.pow(10, -places) : scaled, places);
+    }
+
+    /** Whether a size that is more than 0 would read as 0. */
+    private static boolean rounded(Measure measure, double size) {
+        double half = measure == Measure.RATE ? 0.005 : 0.0005;
+        return size != 0 && Math.abs(size) < half;
+    }
+
+    /** Whether two figures are the same in as many digits as both carry. */
+    static boolean alike(Estimate one, Estimate other, double difference) {
+        Estimate fewer = one.denominator() < other.denominator() ? one : other;
+        double half = rate(one) ? 0.005 : fewer.denominator() < 100 ? 0.005 : 0.0005;
+        return Math.abs(difference) < half;
     }
 
     private static String unit(Estimate estimate) {

@@ -7,6 +7,7 @@ import java.util.List;
 import wisp.indicator.EstimateJson;
 import wisp.indicator.IntervalJson;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 
 /** Writes the answer as the JSON that the command line and the HTTP interface give out. */
 public final class SeasonJson {
@@ -24,6 +25,7 @@ public final class SeasonJson {
         ObjectNode json = JSON.objectNode();
         json.put("question", "season");
         json.put("season", answer.season());
+        SelectionWords.filters(selection).forEach(json.putObject("filters")::put);
         json.put("before", answer.before().isEmpty() ? null : answer.before());
         json.put("as_of", answer.asOf().toString());
         json.put("calves", answer.calves());
@@ -178,7 +180,9 @@ public final class SeasonJson {
         ObjectNode ages = json.putObject("by_age");
         cause.byAge().forEach((age, calves) -> ages.put(age.words(), calves.count()));
         json.put("total", cause.total().count());
-        json.put("last_season", cause.lastSeason());
+        json.put("last_season", cause.allLastSeason());
+        ObjectNode before = json.putObject("last_season_by_age");
+        cause.lastSeason().forEach((age, calves) -> before.put(age.words(), calves));
         return json;
     }
 

@@ -63,7 +63,7 @@ public final class SeasonQuestion {
                 cohort.cut(),
                 rows.length,
                 SeasonSentences.of(
-                        season,
+                        selection,
                         rows.length,
                         risk(all, STILLBIRTH).orElse(null),
                         risk(all, MORTALITY).orElse(null),

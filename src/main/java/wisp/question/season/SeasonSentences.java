@@ -3,6 +3,7 @@ package wisp.question.season;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import wisp.indicator.Comparison;
@@ -10,6 +11,7 @@ import wisp.indicator.Estimate;
 import wisp.indicator.Measure;
 import wisp.indicator.Rule;
 import wisp.indicator.Selection;
+import wisp.indicator.SelectionWords;
 import wisp.indicator.Target;
 import wisp.indicator.Window;
 import wisp.question.Counted;
@@ -19,23 +21,28 @@ final class SeasonSentences {
     /** With fewer deaths than this, what they have in common says nothing. */
     private static final int DEATHS_TO_DESCRIBE = 5;
 
+    /** From this many calves on it is not their number that leaves a target open. */
+    private static final int FEW_FOR_A_TARGET = 100;
+
     private SeasonSentences() {}
 
     /**
      * The sentences: how many calves and how many died; how that compares; where the deaths are.
      *
-     * @param season the season's name, or {@code all}
+     * @param selection which calves are asked for, of this season
      * @param stillbirth the figure of that id, null where it is not defined
      * @param mortality pre-weaning mortality, null where it is not defined
      */
-    static List<Counted> of(String season, int calves, SeasonFigure stillbirth, SeasonFigure mortality, Deaths deaths) {
-        boolean all = season.equals(Selection.ALL);
+    static List<Counted> of(
+            Selection selection, int calves, SeasonFigure stillbirth, SeasonFigure mortality, Deaths deaths) {
+        boolean all = selection.season().equals(Selection.ALL);
         if (calves == 0) {
-            return List.of(new Counted(all ? "No calf is recorded." : "No calf born in " + season + " is recorded."));
+            String none = all ? "No calf is recorded." : "No calf born in " + selection.season() + " is recorded.";
+            return List.of(new Counted(SelectionWords.among(SelectionWords.of(selection), none)));
         }
         List<String> sentences = new ArrayList<>();
-        String when = all ? "Over all seasons" : "In " + season;
-        sentences.add(when + " " + born(calves) + deathsOf(stillbirth, mortality));
+        sentences.add(born(calves, selection, all ? "over all seasons" : "in " + selection.season())
+                + deathsOf(stillbirth, mortality));
         if (mortality != null) {
             compared(mortality).ifPresent(sentences::add);
             target(mortality, mortality.estimate().indicator().target(), "published")
@@ -46,10 +53,16 @@ final class SeasonSentences {
         return sentences.stream().map(Counted::new).toList();
     }
 
-    private static String born(int calves) {
+    private static String born(int calves, Selection selection, String when) {
+        if (selection.filtered()) {
+            String some = Counted.asked(calves, calves == 1 ? "one" : Said.count(calves));
+            String of = "Of " + SelectionWords.of(selection) + ", ";
+            return of + some + (calves == 1 ? " was" : " were") + " born " + when;
+        }
+        String begun = Character.toUpperCase(when.charAt(0)) + when.substring(1) + " ";
         return calves == 1
-                ? Counted.asked(1, "one calf") + " was born"
-                : Counted.asked(calves, Said.count(calves) + " calves") + " were born";
+                ? begun + Counted.asked(1, "one calf") + " was born"
+                : begun + Counted.asked(calves, Said.count(calves) + " calves") + " were born";
     }
 
     private static String deathsOf(SeasonFigure stillbirth, SeasonFigure mortality) {
@@ -92,8 +105,8 @@ final class SeasonSentences {
             return "";
         }
         String id = mortality.estimate().indicator().id();
-        String open = Counted.figure(pending, pending == 1 ? "one" : Said.count(pending), id, "pending");
-        return " Of these, " + open + (pending == 1 ? " is" : " are") + " not "
+        String calves = pending == 1 ? "One calf" : Said.count(pending) + " calves";
+        return " " + Counted.figure(pending, calves, id, "pending") + (pending == 1 ? " is" : " are") + " not "
                 + window(mortality).end().text() + " old yet.";
     }
 
@@ -111,10 +124,23 @@ final class SeasonSentences {
             return Optional.of(name + " was " + Said.side(measure, difference) + " than in " + before
                     + ", more than chance (allowing for it, " + span + ").");
         }
-        String size =
-                difference == 0 ? "the same as in " + before : Said.side(measure, difference) + " than in " + before;
+        if (apart(comparison)) {
+            return Optional.of(name + " was " + Said.side(measure, difference) + " than in " + before
+                    + ", and allowing for chance " + span + (difference < 0 ? " lower" : " higher")
+                    + String.format(Locale.ROOT, ", but the exact test gives p = %.3f", comparison.p())
+                    + ", so it could be chance.");
+        }
+        String size = Said.alike(figure.estimate(), comparison.other(), difference)
+                ? "about the same as in " + before
+                : Said.side(measure, difference) + " than in " + before;
         return Optional.of(
                 name + " was " + size + "; the difference could be chance (anything from " + span + " fits).");
+    }
+
+    /** Whether the interval of a difference leaves out no difference. */
+    private static boolean apart(Comparison comparison) {
+        return !Double.isNaN(comparison.p())
+                && (comparison.difference().low() > 0 || comparison.difference().high() < 0);
     }
 
     private static Optional<String> target(SeasonFigure figure, Target target, String whose) {
@@ -129,7 +155,11 @@ final class SeasonSentences {
                         estimate.interval().low(), estimate.interval().high())) {
                     case MET -> "It meets " + words + ", chance allowed for.";
                     case MISSED -> "It misses " + words + ", chance allowed for.";
-                    case UNSURE -> "Whether it meets " + words + " cannot be told from so many calves.";
+                    case UNSURE ->
+                        "Whether it meets " + words + " cannot be told"
+                                + (estimate.denominator() < FEW_FOR_A_TARGET
+                                        ? " from so few calves."
+                                        : ": the interval spans the target.");
                 });
     }
 
@@ -153,7 +183,8 @@ final class SeasonSentences {
         }
         int most = recorded.stream().mapToInt(Deaths.Cause::beforeWeaning).max().orElseThrow();
         if (most == 1) {
-            return Optional.of(of + ages + "; no single cause is recorded for more than one of them.");
+            return Optional.of(
+                    of + ages + "; no single cause is recorded for more than one of them" + unrecorded(deaths) + ".");
         }
         List<Deaths.Cause> top =
                 recorded.stream().filter(cause -> cause.beforeWeaning() == most).toList();
@@ -163,7 +194,17 @@ final class SeasonSentences {
                 ? "the cause recorded most often is " + top.get(0).cause() + " ("
                         + counted(top.get(0).dead(), String.valueOf(most)) + ")"
                 : "the causes recorded most often are " + listed(first) + " (" + most + " each)";
-        return Optional.of(of + causes + "; " + ages + ".");
+        return Optional.of(of + causes + unrecorded(deaths) + "; " + ages + ".");
+    }
+
+    private static String unrecorded(Deaths deaths) {
+        return deaths.causes().stream()
+                .filter(cause -> cause.cause().equals(Deaths.NOT_RECORDED) && cause.beforeWeaning() > 0)
+                .map(Deaths.Cause::dead)
+                .map(none -> "; for " + counted(none, none.count() == 1 ? "one" : Said.count(none.count()))
+                        + " no cause is recorded")
+                .findFirst()
+                .orElse("");
     }
 
     private static String counted(CalfList calves, String words) {

@@ -1,6 +1,7 @@
 package wisp.question.season;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Random;
@@ -54,11 +55,37 @@ class SeasonChanceTest {
             } else if (said.contains("points lower than in S1")) {
                 assertTrue(comparison.difference().value() < 0, said);
             }
+            assertEquals(apart && !(comparison.p() < 0.05), said.contains("but the exact test gives p = "), said);
+            words(answer, deaths, said);
             assertEquals(deaths.interval().high() < 0.05, said.contains("It meets"), said);
             assertEquals(deaths.interval().low() >= 0.05, said.contains("It misses"), said);
             findings(answer);
             totals(answer);
         }
+    }
+
+    /** What is pending, without a cause, few or alike is said so, in words that the counts bear out. */
+    private static void words(SeasonAnswer answer, Estimate deaths, String said) {
+        assertFalse(
+                said.contains("Of these")
+                        || said.contains("so many calves")
+                        || said.matches(".*[^\\d]0\\.0 percentage.*"),
+                said);
+        assertEquals(deaths.denominator() < 100, !said.contains("the interval spans"), said);
+        Comparison comparison = deaths.comparison();
+        boolean alike = Math.abs(comparison.difference().value()) < 0.005;
+        assertEquals(alike, said.contains("about the same as in S1"), said);
+        int none = answer.deaths().causes().stream()
+                .filter(cause -> cause.cause().equals(Deaths.NOT_RECORDED))
+                .mapToInt(Deaths.Cause::beforeWeaning)
+                .sum();
+        if (said.contains(" deaths from 24 h to 60 d, ") && none > 1 && !said.contains("for any of them")) {
+            assertTrue(said.contains("for " + none + " no cause is recorded"), said);
+        }
+        answer.deaths()
+                .causes()
+                .forEach(cause -> assertEquals(
+                        DeathAge.values().length, cause.lastSeason().size()));
     }
 
     private static void findings(SeasonAnswer answer) {
