@@ -3,6 +3,7 @@ package wisp.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import wisp.chart.Lettering.Anchor;
 import wisp.chart.Lettering.Role;
 
@@ -12,18 +13,22 @@ final class Captions {
     private static final double GAP = 8;
     private final Layout layout;
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> marks = new ArrayList<>();
+    private int crowded;
 
     private Captions(Layout layout) {
         this.layout = layout;
     }
 
-    static void write(Layout layout) {
+    /** Writes them, and says how many dots' names had to cover another word, a dot or the paper's edge. */
+    static int write(Layout layout) {
         Captions captions = new Captions(layout);
         captions.avoidDots();
         captions.avoidCurves();
         captions.avoidLimits();
         captions.limits();
         captions.captions();
+        return captions.crowded;
     }
 
     static void writeLevelLimits(Layout layout) {
@@ -34,7 +39,7 @@ final class Captions {
         for (Layer layer : layout.picture().layers()) {
             for (Mark mark : layer.marks()) {
                 Box dot = Box.around(layout.markX(layer, mark), layout.markY(layer, mark), 5);
-                taken.add(layer instanceof Bars bars ? layout.bar(bars, mark) : dot);
+                marks.add(layer instanceof Bars bars ? layout.bar(bars, mark) : dot);
             }
         }
     }
@@ -94,11 +99,16 @@ final class Captions {
                 if (!mark.caption().isEmpty()) {
                     double x = layout.markX(layer, mark);
                     double y = layout.markY(layer, mark);
-                    set(List.of(
+                    Lettering name = set(List.of(
                             words(x + GAP, y + 4.5, Anchor.START, Role.CAPTION, mark.caption()),
                             words(x - GAP, y + 4.5, Anchor.END, Role.CAPTION, mark.caption()),
-                            words(x, y - GAP, Anchor.MIDDLE, Role.CAPTION, mark.caption()),
-                            words(x, y + GAP + 10, Anchor.MIDDLE, Role.CAPTION, mark.caption())));
+                            words(x, y - GAP - 1, Anchor.MIDDLE, Role.CAPTION, mark.caption()),
+                            words(x, y + GAP + 10, Anchor.MIDDLE, Role.CAPTION, mark.caption()),
+                            words(x + 4, y - GAP - 1, Anchor.START, Role.CAPTION, mark.caption()),
+                            words(x + 4, y + GAP + 10, Anchor.START, Role.CAPTION, mark.caption()),
+                            words(x - 4, y - GAP - 1, Anchor.END, Role.CAPTION, mark.caption()),
+                            words(x - 4, y + GAP + 10, Anchor.END, Role.CAPTION, mark.caption())));
+                    crowded += Numbered.named(layer) && !free(name) ? 1 : 0;
                 }
             }
         }
@@ -108,21 +118,42 @@ final class Captions {
         return Lettering.of(x, y, anchor, role, text);
     }
 
-    private void set(List<Lettering> choices) {
+    private Lettering set(List<Lettering> choices) {
         Lettering best =
                 choices.stream().min(Comparator.comparingDouble(this::covered)).orElseThrow();
         layout.words().add(best);
-        taken.add(best.box());
+        return best;
     }
 
     /** How much of what is already there the words would cover, and how far they would stick out; 0 is free. */
     private double covered(Lettering words) {
         Box box = words.box();
+        double solid = Stream.concat(marks.stream(), written())
+                .mapToDouble(box::shared)
+                .sum();
+        return out(box) * 1000
+                + 20 * solid
+                + taken.stream().mapToDouble(box::shared).sum();
+    }
+
+    /** Whether the words cover no other words and no dot, and lie inside; lines may run behind them. */
+    private boolean free(Lettering words) {
+        Box box = words.box();
+        return out(box) == 0
+                && marks.stream().noneMatch(box::meets)
+                && layout.words().stream()
+                        .noneMatch(other -> other != words && other.box().meets(box));
+    }
+
+    private Stream<Box> written() {
+        return layout.words().stream().map(Lettering::box);
+    }
+
+    private double out(Box box) {
         Box plot = layout.plot();
-        double out = Math.max(0, -box.left())
+        return Math.max(0, -box.left())
                 + Math.max(0, box.right() - layout.width())
                 + Math.max(0, plot.top() - 3 - box.top())
                 + Math.max(0, box.bottom() - plot.bottom());
-        return out * 1000 + taken.stream().mapToDouble(box::shared).sum();
     }
 }

@@ -44,7 +44,7 @@ record Layout(
         }
         Layout layout = shown.y().isCategories()
                 ? new LevelSheet(shown, width).layout(height)
-                : new UprightSheet(shown, width).layout(height);
+                : UprightSheet.layout(shown, width, height);
         if (picture.isEmpty()) {
             Box plot = layout.plot;
             double middle = (plot.left() + plot.right()) / 2;

@@ -103,6 +103,26 @@ final class Sheet {
         write(middle, width, Anchor.MIDDLE, Role.AXIS, axis.label());
     }
 
+    /** Sets what numbers stand for, one beside the other as far as there is room. */
+    void writeNames(List<String> names) {
+        reached += names.isEmpty() ? 0 : 4;
+        double x = 0;
+        for (String name : names) {
+            double wide = Lettering.width(name);
+            if (x > 0 && x + wide > width) {
+                x = 0;
+                reached += Lettering.LINE;
+            }
+            List<String> lines = Lettering.wrap(name, width);
+            for (int i = 0; i < lines.size(); i++) {
+                reached += i == 0 ? 0 : Lettering.LINE;
+                words.add(Lettering.of(x, reached + Lettering.SIZE, Anchor.START, Role.KEY, lines.get(i)));
+            }
+            x += wide + 16;
+        }
+        reached += names.isEmpty() ? 0 : Lettering.LINE;
+    }
+
     /** Sets the rows of numbers at risk; a count that would run into the one before it is left to the table. */
     void writeNumbersAtRisk(Picture picture, Ruler x) {
         boolean first = true;

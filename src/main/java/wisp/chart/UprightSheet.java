@@ -17,9 +17,21 @@ final class UprightSheet {
     private final List<Tick> acrossTicks;
     private final double left;
     private final double right;
+    private final List<String> names;
+    private int crowded;
 
-    UprightSheet(Picture picture, double width) {
+    private UprightSheet(Picture picture, double width) {
+        this(picture, width, List.of());
+    }
+
+    /**
+     * A sheet with words under its axis.
+     *
+     * @param names what the numbers beside dots stand for; empty where dots carry their names, or have none
+     */
+    private UprightSheet(Picture picture, double width, List<String> names) {
         this.picture = picture;
+        this.names = names;
         this.sheet = new Sheet(width);
         int mostUp = width < Layout.NARROW ? 6 : 7;
         this.up = Domain.of(picture, Along.Y, mostUp);
@@ -59,7 +71,25 @@ final class UprightSheet {
         return lines.size() <= MOST_NAME_LINES && lines.stream().allMatch(line -> Lettering.width(line) <= slot - 6);
     }
 
-    Layout layout(OptionalDouble height) {
+    /** The layout with names beside named dots where all have room, else with numbers for as many as must. */
+    static Layout layout(Picture picture, double width, OptionalDouble height) {
+        UprightSheet named = new UprightSheet(picture, width);
+        Layout layout = named.layout(height);
+        if (named.crowded == 0) {
+            return layout;
+        }
+        UprightSheet spared = numbered(Numbered.of(picture, false), width);
+        UprightSheet numbered = numbered(Numbered.of(picture, true), width);
+        Layout most = spared.layout(height);
+        Layout all = numbered.layout(height);
+        return spared.crowded <= numbered.crowded ? most : all;
+    }
+
+    private static UprightSheet numbered(Numbered numbered, double width) {
+        return new UprightSheet(numbered.picture(), width, numbered.names());
+    }
+
+    private Layout layout(OptionalDouble height) {
         sheet.writeKey(picture);
         sheet.write(0, sheet.width, Anchor.START, Role.AXIS, picture.y().label());
         Ruler x = new Ruler(across, left, right);
@@ -92,7 +122,7 @@ final class UprightSheet {
                 sheet.key);
         upTicks.forEach(tick ->
                 sheet.words.add(Lettering.of(left - 7, y.at(tick.value()) + 4.5, Anchor.END, Role.TICK, tick.label())));
-        Captions.write(bare);
+        crowded = Captions.write(bare);
         return bare;
     }
 
@@ -110,6 +140,7 @@ final class UprightSheet {
             target.writeHorizontalAxis(picture.x(), acrossTicks, x);
         }
         target.writeNumbersAtRisk(picture, x);
+        target.writeNames(names);
     }
 
     private void writeNames(Sheet target, Ruler x) {

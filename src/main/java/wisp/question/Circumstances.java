@@ -32,6 +32,11 @@ public record Circumstances(
                 medianDays(calves), bedding(calves), stocking(calves), months(calves), model.terms(), model.year());
     }
 
+    /** How many things the model is asked at once, in a word. */
+    public String asked() {
+        return timeOfYear.allowedFor() ? "three" : "two";
+    }
+
     static double medianDays(List<ScoredCalf> calves) {
         double[] days = calves.stream()
                 .filter(ScoredCalf::beddingKnown)

@@ -19,13 +19,13 @@ public record KeptPlaces(DirtyShare kept, DirtyShare elsewhere, Interval differe
     static KeptPlaces of(List<ScoredCalf> calves, BeddingAge beddings) {
         DirtyShare kept = DirtyShare.of(
                 "places.kept",
-                "pens with bedding or cleaning on record",
-                "born in pens with bedding or cleaning on record",
+                "where bedding or cleaning is on record",
+                "born where bedding or cleaning is on record",
                 calves.stream().filter(calf -> beddings.kept(calf.pen())).toList());
         DirtyShare elsewhere = DirtyShare.of(
                 "places.elsewhere",
-                "places without any",
-                "born in places without bedding or cleaning on record",
+                "where none is on record",
+                "born where no bedding or cleaning is on record",
                 calves.stream().filter(calf -> !beddings.kept(calf.pen())).toList());
         if (kept.n() == 0 || elsewhere.n() == 0) {
             return new KeptPlaces(kept, elsewhere, null, Double.NaN);

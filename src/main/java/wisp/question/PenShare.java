@@ -18,6 +18,7 @@ import wisp.statistics.Interval;
  * @param probabilityDirtiest not a number where it cannot be given
  * @param probabilityAboveMedian the same
  * @param daysSinceBedding the median over its calves, not a number where no bedding is on record
+ * @param daysElsewhere the same over the calves of all other bedded pens
  * @param others beside all other pens together, null where there is none
  * @param before beside its own last season, null where there is none
  */
@@ -33,6 +34,7 @@ public record PenShare(
         double probabilityDirtiest,
         double probabilityAboveMedian,
         double daysSinceBedding,
+        double daysElsewhere,
         PenContrast others,
         PenContrast before) {
     /** Up to so many calves a group is not to be ranked (Hayer et al. 2021, J Anim Sci skab266). */

@@ -52,6 +52,9 @@ record PenShares(List<PenShare> pens, PenSpread spread, PenHomogeneity homogenei
                     spread.dirtiest().isEmpty() ? Double.NaN : spread.dirtiest().get(i),
                     spread.fitted() ? spread.aboveMedian().get(i) : Double.NaN,
                     Circumstances.medianDays(own),
+                    Circumstances.medianDays(calves.stream()
+                            .filter(calf -> !calf.pen().equals(share.name()))
+                            .toList()),
                     others.get(i),
                     earlier.get(i)));
         }

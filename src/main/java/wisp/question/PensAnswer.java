@@ -112,6 +112,15 @@ public record PensAnswer(
                 .toList();
     }
 
+    /**
+     * Whether the pens, taken together, differ by more than chance; of two pens that is the same question as whether
+     * one is the dirtier, and has the same answer.
+     */
+    public boolean differTogether() {
+        return homogeneity.moreThanChance()
+                && (pens.size() != 2 || pens.get(0).others().moreThanChance());
+    }
+
     /** The pens that changed since last season by more than chance. */
     public List<PenShare> changed() {
         return pens.stream()

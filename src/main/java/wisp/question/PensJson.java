@@ -74,6 +74,7 @@ public final class PensJson {
         json.put("too_few_to_rank", pen.tooFewToRank());
         json.put("bedding_or_cleaning_on_record", pen.kept());
         IntervalJson.put(json, "days_since_bedding_median", pen.daysSinceBedding());
+        IntervalJson.put(json, "days_since_bedding_median_of_other_pens", pen.daysElsewhere());
         json.set("against_others", contrast(pen.others()));
         json.set("against_last_season", contrast(pen.before()));
         if (pen.limits95() == null) {
@@ -85,8 +86,16 @@ public final class PensJson {
                 new LinkedHashMap<>(selection.by(Stratum.PEN).parameters());
         parameters.put("season", answer.season());
         parameters.put("stratum", pen.pen());
-        json.put("calves", EstimateJson.calves(pen.figure(), parameters));
+        json.put("calves", calves(pen, parameters, "denominator"));
+        json.put("dirty_calves", calves(pen, parameters, "numerator"));
         return json;
+    }
+
+    /** The address of as many calves as the count says. */
+    private static String calves(PenShare pen, Map<String, String> parameters, String part) {
+        Map<String, String> all = new LinkedHashMap<>(parameters);
+        all.put("part", part);
+        return EstimateJson.calves(pen.figure(), all);
     }
 
     private static ObjectNode contrast(PenContrast contrast) {

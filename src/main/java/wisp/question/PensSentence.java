@@ -15,6 +15,8 @@ final class PensSentence {
 
     private static final int NAMED = 3;
     private static final int FEW = 20;
+    /** Beddings that lay hardly longer are not worth a word. */
+    private static final double HALF_A_DAY = 0.5;
 
     private final PensAnswer answer;
 
@@ -75,24 +77,24 @@ final class PensSentence {
         if (dirtier.size() == 1) {
             PenShare pen = dirtier.get(0);
             return named(pen) + " gave more dirty calves than the other pens, by " + MORE + ": "
-                    + counts(pen.share(), null) + " against " + counts(answer.others(pen)) + ".";
+                    + beside(pen.share(), null, answer.others(pen)) + ".";
         }
         if (dirtier.size() > 1) {
             return "More dirty calves than elsewhere, by " + MORE + ", came from " + named(dirtier)
-                    + "; over all pens it was " + counts(all) + ".";
+                    + "; over all pens it was " + counts(all, places(dirtier)) + ".";
         }
         return nobodyDirtier(when);
     }
 
     private String nobodyDirtier(String when) {
         DirtyShare all = answer.overall();
-        String herd = counts(all) + " calves " + when + " were dirty";
         List<PenShare> cleaner = answer.standing(PenShare.Standing.CLEANER);
+        String herd = counts(all, places(cleaner)) + " calves " + when + " were dirty";
         if (!cleaner.isEmpty()) {
             return "No pen can be called the dirtiest, but fewer dirty calves than elsewhere, by " + MORE
                     + ", came from " + named(cleaner) + "; over all pens " + herd + ".";
         }
-        if (answer.homogeneity().moreThanChance()) {
+        if (answer.differTogether()) {
             return "No single pen can be called dirtier than the others, though taken together the pens differ by "
                     + MORE + "; over all pens " + herd + ".";
         }
@@ -106,8 +108,7 @@ final class PensSentence {
         if (!changed.isEmpty()) {
             String each = changed.stream()
                     .limit(NAMED)
-                    .map(pen -> pen.pen() + " went from " + counts(pen.before().with(), answer.lastSeason()) + " to "
-                            + counts(pen.share(), null))
+                    .map(pen -> pen.pen() + " went from " + changed(pen))
                     .collect(Collectors.joining("; "));
             return Optional.of("Since " + answer.lastSeason() + ", by " + MORE + ": " + each
                     + (changed.size() > NAMED ? "; and " + (changed.size() - NAMED) + " more" : "") + ".");
@@ -123,20 +124,48 @@ final class PensSentence {
                 : Optional.empty();
     }
 
-    /** What was so of the pen's bedding; a fact beside the answer, and no claim that it is the cause. */
+    /** What was so of the pen's bedding beside the other pens', and what the model has to say to that. */
     private Optional<String> olderBedding() {
         List<PenShare> dirtier = answer.standing(PenShare.Standing.DIRTIER);
-        double herd = answer.circumstances().medianDays();
-        if (dirtier.size() != 1 || !(dirtier.get(0).daysSinceBedding() > herd)) {
+        if (dirtier.size() != 1
+                || !(dirtier.get(0).daysSinceBedding() >= dirtier.get(0).daysElsewhere() + HALF_A_DAY)) {
             return Optional.empty();
         }
+        PenShare pen = dirtier.get(0);
         return Optional.of(String.format(
-                Locale.ROOT,
-                "Bedding in %s had lain %.1f days when its calves were born, against %.1f over all bedded pens"
-                        + " (medians).",
-                dirtier.get(0).pen(),
-                dirtier.get(0).daysSinceBedding(),
-                herd));
+                        Locale.ROOT,
+                        "Bedding in %s had lain %.1f days when its calves were born, against %.1f in the other bedded"
+                                + " pens (medians). ",
+                        pen.pen(),
+                        pen.daysSinceBedding(),
+                        pen.daysElsewhere())
+                + reason(answer.circumstances().terms().get(0)));
+    }
+
+    /** Even where older bedding goes with dirtier calves, it is not shown to be this pen's reason. */
+    private String reason(DirtinessTerm bedding) {
+        String open = "Whether that is the reason stays open";
+        if (bedding.within() == null) {
+            return open + ".";
+        }
+        if (bedding.moreThanChance() && bedding.within().value() > 1) {
+            return "As longer-lain bedding went with more dirty calves within pens too, that may be part of the"
+                    + " reason.";
+        }
+        return open + ": within pens, " + bedding.name() + " went with " + odds(bedding)
+                + (bedding.moreThanChance() ? ", fewer and not more." : chance(bedding));
+    }
+
+    private String chance(DirtinessTerm term) {
+        boolean leavesOutOne = term.within().low() > 1 || term.within().high() < 1;
+        return leavesOutOne
+                ? "; with " + answer.circumstances().asked() + " things looked at, it could still be chance."
+                : ", which could be chance.";
+    }
+
+    private static String odds(DirtinessTerm term) {
+        return Digits.ratio(term.within().value(), 2) + " times the odds of a dirty calf "
+                + Digits.span(term.within(), 2);
     }
 
     private void bedding(List<String> lines) {
@@ -144,14 +173,7 @@ final class PensSentence {
         String within = year.allowedFor() ? "Within pens and at the same time of year, " : "Within pens, ";
         for (DirtinessTerm term : answer.circumstances().terms()) {
             if (term.moreThanChance()) {
-                lines.add(within + term.name() + " went with "
-                        + String.format(
-                                Locale.ROOT,
-                                "%.2f times the odds of a dirty calf (95 %% interval %.2f to %.2f)",
-                                term.within().value(),
-                                term.within().low(),
-                                term.within().high())
-                        + ", " + MORE + ".");
+                lines.add(within + term.name() + " went with " + odds(term) + ", " + MORE + ".");
             }
         }
         if (year.moreThanChance()) {
@@ -167,19 +189,25 @@ final class PensSentence {
                 .forEach(
                         any -> lines.add("Dirty calves fell ill " + (any.byPen().value() > 1 ? "more" : "less")
                                 + " often by 21 days than clean ones of the same pen, by " + MORE + ": risk ratio "
-                                + String.format(
-                                        Locale.ROOT,
-                                        "%.1f (95 %% interval %.1f to %.1f).",
-                                        any.byPen().value(),
-                                        any.byPen().low(),
-                                        any.byPen().high())));
+                                + Digits.ratio(any.byPen(), 1) + "."));
     }
 
-    private static String named(List<PenShare> pens) {
+    /** With how many decimal places each of these pens reads as different from the herd. */
+    private int places(List<PenShare> pens) {
+        return pens.stream()
+                .limit(NAMED)
+                .mapToInt(pen ->
+                        Percent.apart(pen.share().share(), answer.overall().share()))
+                .max()
+                .orElse(0);
+    }
+
+    private String named(List<PenShare> pens) {
+        int places = places(pens);
         List<String> first = pens.stream()
                 .limit(NAMED)
                 .map(pen -> pen.pen() + " (" + pen(pen.share(), null) + ", "
-                        + Percent.of(pen.share().share()) + ")")
+                        + Percent.of(pen.share().share(), places) + ")")
                 .toList();
         if (pens.size() > NAMED) {
             return String.join(", ", first) + " and " + (pens.size() - NAMED) + " more";
@@ -190,12 +218,28 @@ final class PensSentence {
 
     /** Counts of a share that keeps its calves. */
     private static String counts(DirtyShare share) {
-        return dirtyOf(share) + " (" + Percent.of(share.share()) + ")";
+        return counts(share, 0);
+    }
+
+    private static String counts(DirtyShare share, int places) {
+        return dirtyOf(share) + " (" + Percent.of(share.share(), places) + ")";
+    }
+
+    /** Two shares that are said to differ, and so must read as different. */
+    private static String beside(DirtyShare pen, String season, DirtyShare others) {
+        int places = Percent.apart(pen.share(), others.share());
+        return counts(pen, season, places) + " against " + counts(others, places);
+    }
+
+    private String changed(PenShare pen) {
+        DirtyShare before = pen.before().with();
+        int places = Percent.apart(before.share(), pen.share().share());
+        return counts(before, answer.lastSeason(), places) + " to " + counts(pen.share(), null, places);
     }
 
     /** Counts of a pen's share, in the season asked for or in another. */
-    private static String counts(DirtyShare share, String season) {
-        return pen(share, season) + " (" + Percent.of(share.share()) + ")";
+    private static String counts(DirtyShare share, String season, int places) {
+        return pen(share, season) + " (" + Percent.of(share.share(), places) + ")";
     }
 
     private static String dirtyOf(DirtyShare share) {

@@ -3,16 +3,26 @@ package wisp.question;
 import java.util.Locale;
 
 /** Shares as people read them: whole percents, and a decimal only where rounding would say none or all. */
-final class Percent {
+public final class Percent {
     private Percent() {}
 
     /** A share with its unit. */
-    static String of(double share) {
+    public static String of(double share) {
         return number(share) + " %";
     }
 
+    /** The fewest decimal places with which two shares that differ read as different; 0 for equal ones. */
+    static int apart(double one, double other) {
+        return number(one).equals(number(other)) ? Digits.beside(100 * one, 100 * other, 0) : 0;
+    }
+
+    /** A share with its unit, with so many decimal places at least. */
+    static String of(double share, int places) {
+        return places == 0 ? of(share) : String.format(Locale.ROOT, "%." + places + "f %%", 100 * share);
+    }
+
     /** An interval of shares, such as {@code 11 to 47 %}. */
-    static String span(double low, double high) {
+    public static String span(double low, double high) {
         return number(low) + " to " + number(high) + " %";
     }
 

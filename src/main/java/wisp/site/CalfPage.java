@@ -24,6 +24,7 @@ import wisp.records.Records;
  * @param name what it is called
  * @param summary who it is and how it went, in words
  * @param pictures its life on one line of time, and its first day, as SVG; empty without a recorded birth
+ * @param noFirstDay why its first day is not drawn hour by hour, empty where it is or where nothing is to be said
  * @param earTags every tag that it ever had
  * @param samples its tissue samples
  * @param medicines what it was given, and the end of each withdrawal
@@ -41,6 +42,7 @@ public record CalfPage(
         CalfName name,
         String summary,
         List<String> pictures,
+        String noFirstDay,
         List<EarTagRow> earTags,
         List<SampleRow> samples,
         CalfMedicines medicines,
@@ -53,6 +55,8 @@ public record CalfPage(
         List<CalfDue> due,
         boolean mendable) {
     private static final Duration LATE = Duration.ofHours(24);
+    private static final String NO_HOUR =
+            "The hour of its birth is not known, so that nothing of its first day can be told in hours.";
 
     /**
      * One event of the life.
@@ -104,6 +108,7 @@ public record CalfPage(
                 CalfName.of(life),
                 summary(life, zone),
                 born ? pictures(life, records.definitions(), asked.cohort().cut()) : List.of(),
+                born && !life.birthTimeKnown() ? NO_HOUR : "",
                 EarTagRow.of(life),
                 SampleRow.of(life, SamplesPage.moment(asked, records), frame.links()),
                 CalfMedicines.of(
@@ -154,7 +159,8 @@ public record CalfPage(
         String sex = life.birth().sex() == null ? "Calf" : life.birth().sex().word() + " calf";
         parts.add(Character.toUpperCase(sex.charAt(0)) + sex.substring(1) + ", born "
                 + Shown.moment(life.born().time(), life.birthTimeKnown(), zone)
-                + (life.birth().pen() == null ? "" : " in " + life.birth().pen()));
+                + (life.birth().pen() == null ? "" : " in " + life.birth().pen())
+                + (life.birthTimeKnown() ? "" : ", at an hour that nobody wrote down"));
         if (life.birth().breed() != null) {
             parts.add(life.birth().breed());
         }

@@ -2,6 +2,7 @@ package wisp.site;
 
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import wisp.event.Died;
 import wisp.event.FarmDescribed;
@@ -65,11 +66,27 @@ final class EventWords {
     static String details(LifeEvent event) {
         Map<String, Object> fields = EventFields.of(event.data());
         Object unit = fields.remove("dose_unit");
+        if (saysStrength(fields.get("product"), fields.get("concentration_percent"))) {
+            fields.remove("concentration_percent");
+        }
         return fields.entrySet().stream()
                 .filter(field -> !field.getKey().equals("alive"))
                 .map(field -> field(field.getKey(), field.getValue())
                         + (unit != null && field.getKey().equals("dose") ? " " + unit : ""))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** Whether a product's own name has its strength, as in {@code iodine tincture 10 %}. */
+    private static boolean saysStrength(Object product, Object percent) {
+        return product != null
+                && percent instanceof Double strength
+                && Pattern.compile("(?<![\\d.,])" + Pattern.quote(number(strength)) + "(\\.0+)?\\s*%")
+                        .matcher(product.toString())
+                        .find();
+    }
+
+    private static String number(double number) {
+        return number == Math.rint(number) ? Long.toString((long) number) : Double.toString(number);
     }
 
     /** The unit of a field, such as {@code kg}; empty where it has none. */
@@ -90,9 +107,7 @@ final class EventWords {
                                     : one.toString())
                             .collect(Collectors.joining("; "));
         }
-        String text = value instanceof Double number && number == Math.rint(number)
-                ? Long.toString(number.longValue())
-                : value.toString();
+        String text = value instanceof Double number ? number(number) : value.toString();
         if (UNITS.containsKey(name)) {
             return text + " " + UNITS.get(name);
         }

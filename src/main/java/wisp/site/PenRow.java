@@ -2,6 +2,7 @@ package wisp.site;
 
 import wisp.question.PenContrast;
 import wisp.question.PenShare;
+import wisp.question.Percent;
 import wisp.statistics.Interval;
 
 /**
@@ -82,10 +83,6 @@ public record PenRow(
     }
 
     static String span(Interval interval) {
-        return interval == null ? "" : percentSpan(interval.low(), interval.high());
-    }
-
-    private static String percentSpan(double low, double high) {
-        return Math.round(100 * low) + " to " + Math.round(100 * high) + " %";
+        return interval == null ? "" : Percent.span(interval.low(), interval.high());
     }
 }

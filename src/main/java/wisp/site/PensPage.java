@@ -26,6 +26,7 @@ import wisp.question.PensAnswer;
  * @param bedding SVG of classes of days since bedding, empty where no calf was scored
  * @param overall all pens together
  * @param noPen scored calves that stand in no pen
+ * @param bothSides whether some calves were born in kept pens and some elsewhere, so that there is a table to show
  * @param inModel the calves that the terms are worked out from
  * @param unjudged scored calves of whom nobody can say whether they fell ill
  */
@@ -44,6 +45,7 @@ public record PensPage(
         String bedding,
         ShareRow overall,
         Count noPen,
+        boolean bothSides,
         ShareTable born,
         ShareTable byBedding,
         ShareTable byStocking,
@@ -104,9 +106,10 @@ public record PensPage(
                 drawn(answer, () -> PensPictures.bedding(so.bedding(), calves)),
                 PensTables.row(answer.overall(), calves),
                 calves.noPen(answer.noPen()),
+                answer.places().difference() != null,
                 PensTables.of(
                         "Places",
-                        "Born in",
+                        "Born",
                         List.of(answer.places().kept(), answer.places().elsewhere()),
                         calves),
                 PensTables.of("By days since bedding", "Days since bedding", so.bedding(), calves),
@@ -114,9 +117,7 @@ public record PensPage(
                 PensTables.of("By month of birth", "Month", so.months(), calves),
                 PensTables.seasons(answer.seasons(), calves),
                 PensTables.weeks(answer.weeks(), calves),
-                so.terms().stream()
-                        .map(term -> PensWords.term(term, so.timeOfYear()))
-                        .toList(),
+                so.terms().stream().map(term -> PensWords.term(term, so)).toList(),
                 calves.count(so.terms().get(0).calves()),
                 PensWords.timeOfYear(so.timeOfYear()),
                 calves.said(PensWords.illness(answer.illness().get(0))),

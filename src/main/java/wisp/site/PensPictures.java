@@ -3,6 +3,7 @@ package wisp.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import wisp.chart.Along;
 import wisp.chart.Axis;
 import wisp.chart.Format;
@@ -37,7 +38,7 @@ final class PensPictures {
             Count dirty = new PensLinks(links).dirty(share, "", pen.pen());
             Mark mark = dirty.href().isEmpty() ? bare : bare.to(dirty.href());
             boolean within = pen.standing() == PenShare.Standing.WITHIN;
-            (within ? inside : outside).add(within ? mark : mark.captioned(pen.pen()));
+            (within ? inside : outside).add(mark.captioned(name(pen, answer.pens())));
         }
         List<Layer> layers = new ArrayList<>();
         DirtyShare all = answer.overall();
@@ -46,9 +47,9 @@ final class PensPictures {
             limits(layers, answer, 0.998, Ink.THIRD);
             layers.add(new Limit("all pens", Ink.FIRST, Along.Y, all.share()));
         }
-        layers.add(new Points("chance could explain it", Ink.FIRST, Along.Y, inside));
+        layers.add(Points.named("chance could explain it", Ink.FIRST, Along.Y, inside));
         if (!outside.isEmpty()) {
-            layers.add(new Points("more than chance", Ink.ALARM, Along.Y, outside));
+            layers.add(Points.named("more than chance", Ink.ALARM, Along.Y, outside));
         }
         return new Picture(
                 "funnel",
@@ -57,6 +58,19 @@ final class PensPictures {
                 Axis.fromZero("Calves scored in the pen", Format.COUNT),
                 Axis.fromZero("Dirty calves (%)", Format.PERCENT),
                 layers);
+    }
+
+    /** The names of all pens at a pen's place, at the first of them; nothing at the others, whose dots it hides. */
+    private static String name(PenShare pen, List<PenShare> pens) {
+        List<PenShare> here = at(pen, pens);
+        return here.get(0) == pen ? here.stream().map(PenShare::pen).collect(Collectors.joining(", ")) : "";
+    }
+
+    private static List<PenShare> at(PenShare pen, List<PenShare> pens) {
+        return pens.stream()
+                .filter(other -> other.share().n() == pen.share().n()
+                        && other.share().dirty() == pen.share().dirty())
+                .toList();
     }
 
     /** A mark opens its dirty calves; one without any has none to open. */
@@ -87,7 +101,8 @@ final class PensPictures {
     }
 
     private static String words(PensAnswer answer) {
-        StringBuilder words = new StringBuilder("A funnel: each dot a pen, by how many calves were scored in it. ");
+        StringBuilder words = new StringBuilder("A funnel: each dot a pen, by how many calves were scored in"
+                + " it, its name beside it or, where names have no room, a number explained under the picture. ");
         for (PenShare pen : answer.pens()) {
             words.append(pen.pen())
                     .append(": ")
@@ -100,6 +115,13 @@ final class PensPictures {
                                 case CLEANER -> ", below its limits. ";
                                 case WITHIN -> ". ";
                             });
+        }
+        for (PenShare pen : answer.pens()) {
+            List<PenShare> here = at(pen, answer.pens());
+            if (here.size() > 1 && here.get(0) == pen) {
+                words.append(here.stream().map(PenShare::pen).collect(Collectors.joining(", ")))
+                        .append(" share one dot. ");
+            }
         }
         return words.toString().strip();
     }
@@ -140,9 +162,11 @@ final class PensPictures {
                 "weeks",
                 "Dirty calves by week of birth",
                 outside.isEmpty()
-                        ? "A chart of " + inside.size() + " weeks; none lies outside its limits."
+                        ? "A chart of " + (inside.size() == 1 ? "one week" : inside.size() + " weeks")
+                                + "; none lies outside its limits."
                         : "A chart of weeks; " + outside.size() + " of "
-                                + answer.weeks().size() + " lie outside their limits.",
+                                + answer.weeks().size()
+                                + (outside.size() == 1 ? " lies outside its limits." : " lie outside their limits."),
                 Axis.dates("Week of birth"),
                 Axis.fromZero("Dirty calves (%)", Format.PERCENT),
                 layers);

@@ -3,7 +3,9 @@ package wisp.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import wisp.question.Circumstances;
 import wisp.question.Counted;
+import wisp.question.Digits;
 import wisp.question.DirtinessTerm;
 import wisp.question.DirtyThenIll;
 import wisp.question.IllCalves;
@@ -38,20 +40,24 @@ final class PensWords {
         if (test.why() != null) {
             return "Whether the pens differ at all cannot be tested. " + test.why();
         }
-        return (test.moreThanChance()
-                        ? "Taken together the pens differ by more than chance"
-                        : "Taken together, what separates the pens could be chance")
-                + " (chi-square " + Shown.decimals(test.chiSquare(), 1) + " on " + test.df() + " df, p "
-                + p(test.p()) + "; " + test.method() + ").";
+        String shown = "chi-square " + Shown.decimals(test.chiSquare(), 1) + " on " + test.df() + " df, p "
+                + Digits.p(test.p()) + "; " + test.method();
+        if (answer.differTogether()) {
+            return "Taken together the pens differ by more than chance (" + shown + ").";
+        }
+        String fisher = test.moreThanChance()
+                ? "; Fisher's exact p " + Digits.p(answer.pens().get(0).others().p())
+                : "";
+        return "Taken together, what separates the pens could be chance (" + shown + fisher + ").";
     }
 
     static Counted places(KeptPlaces places) {
         if (places.difference() == null) {
             return new Counted(
                     places.elsewhere().n() == 0
-                            ? "Every scored calf was born in a pen with a bedding or a cleaning on record."
-                            : "No pen has a bedding or a cleaning on record, so kept pens and other places cannot be"
-                                    + " told apart.");
+                            ? "Every scored calf was born where a bedding or a cleaning is on record."
+                            : "Nobody has written down a bedding or a cleaning of any of these places, so that calving"
+                                    + " pens cannot be told from passages or the field.");
         }
         Interval points = places.difference();
         String span = " (95 % interval " + points(points.low()) + " to " + points(points.high()) + ")";
@@ -68,30 +74,28 @@ final class PensWords {
     }
 
     private static String points(double difference) {
-        String size = Shown.decimals(Math.abs(100 * difference), 0);
-        return size.equals("0") ? "none" : size + (difference < 0 ? " fewer" : " more");
+        return difference == 0 ? "none" : Digits.size(100 * difference, 0) + (difference < 0 ? " fewer" : " more");
     }
 
-    static String term(DirtinessTerm term, TimeOfYear year) {
+    static String term(DirtinessTerm term, Circumstances so) {
         String name = term.name().substring(0, 1).toUpperCase(Locale.ENGLISH)
                 + term.name().substring(1);
         if (term.within() == null) {
             return name + ": it cannot be told what goes with it. " + term.why();
         }
         return name + " goes with " + ratio(term.within(), 2) + " times the odds of a dirty calf within pens"
-                + (year.allowedFor() ? " and at the same time of year" : "")
-                + chance(term, year) + " ("
-                + "95 % interval"
+                + (so.timeOfYear().allowedFor() ? " and at the same time of year" : "")
+                + chance(term, so) + " (95 % interval"
                 + (term.crude() == null ? "" : "; by itself " + ratio(term.crude(), 2)) + ").";
     }
 
-    private static String chance(DirtinessTerm term, TimeOfYear year) {
+    private static String chance(DirtinessTerm term, Circumstances so) {
         if (term.moreThanChance()) {
             return ", more than chance";
         }
         boolean leavesOutOne = term.within().low() > 1 || term.within().high() < 1;
         return leavesOutOne
-                ? "; with " + (year.allowedFor() ? "three" : "two") + " things looked at it could still be chance"
+                ? "; with " + so.asked() + " things looked at, it could still be chance"
                 : "; it could be chance";
     }
 
@@ -102,7 +106,7 @@ final class PensWords {
         return (year.moreThanChance()
                         ? "Dirtiness went up and down with the time of year by more than chance"
                         : "What dirtiness had to do with the time of year could be chance")
-                + ", pens, bedding and stocking allowed for (p " + p(year.adjustedP()) + ", Holm's).";
+                + ", pens, bedding and stocking allowed for (p " + Digits.p(year.adjustedP()) + ", Holm's).";
     }
 
     static Counted illness(DirtyThenIll any) {
@@ -127,16 +131,12 @@ final class PensWords {
         return new Counted(verdict + ": " + count(behind.dirtyIll()) + " of "
                 + count(behind.dirty()) + " dirty calves and "
                 + count(behind.cleanIll()) + " of " + count(behind.clean())
-                + " clean ones had an illness by 21 days, risk ratio within pens " + ratio(any.byPen(), 1) + "."
+                + " clean ones had an illness by 21 days, risk ratio within pens " + Digits.ratio(any.byPen(), 1) + "."
                 + left);
     }
 
     static String ratio(Interval ratio, int decimals) {
-        return Shown.decimals(ratio.value(), decimals) + " (" + Shown.decimals(ratio.low(), decimals) + " to "
-                + Shown.decimals(ratio.high(), decimals) + ")";
-    }
-
-    private static String p(double p) {
-        return p < 0.001 ? "below 0.001" : Shown.decimals(p, 3);
+        return Digits.ratio(ratio.value(), decimals) + " (" + Digits.ratio(ratio.low(), decimals) + " to "
+                + Digits.ratio(ratio.high(), decimals) + ")";
     }
 }

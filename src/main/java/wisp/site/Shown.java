@@ -125,18 +125,27 @@ final class Shown {
         return (timeKnown ? MINUTE : DAY).format(time.atZone(zone));
     }
 
-    /** How old a calf was at a moment; an age in hours says so where the hour of its birth is not known. */
+    /**
+     * How old a calf was at a moment; where the hour of its birth is not known an age in hours says so, and has no
+     * minutes.
+     */
     static String age(Life life, Instant at) {
         Duration age = life.ageAt(at);
-        return age(age) + (life.birthTimeKnown() || age.toHours() >= 48 ? "" : " (hour of birth not known)");
+        if (life.birthTimeKnown() || age.toHours() >= 48) {
+            return age(age);
+        }
+        return age.toHours() + " h (hour of birth not known)";
     }
 
-    /** An age in the unit that fits it. */
+    /** An age in the unit that fits it, to the minute in the first two days: {@code 3 h 44 min}. */
     static String age(Duration age) {
         long minutes = age.toMinutes();
         if (minutes < 120) {
             return minutes + " min";
         }
-        return age.toHours() < 48 ? age.toHours() + " h" : age.toDays() + " d";
+        if (age.toHours() >= 48) {
+            return age.toDays() + " d";
+        }
+        return age.toHours() + " h" + (minutes % 60 == 0 ? "" : " " + minutes % 60 + " min");
     }
 }

@@ -74,6 +74,59 @@ class LayoutTest {
         }
     }
 
+    /** Pens close together, one of them standing out and two at one place. */
+    private static Picture namedDots(int pens) {
+        List<Mark> inside = IntStream.range(0, pens)
+                .mapToObj(i -> Mark.at(14 + i % 7 * 2, 0.2 + i / 7 * 0.12, "pen")
+                        .captioned(i == 0 ? "old dairy, south boxes" : "straw yard " + i))
+                .toList();
+        List<Mark> outside = List.of(Mark.at(40, 0.6, "pen").captioned("north boxes"));
+        return Picture.of(
+                "named",
+                "Named",
+                "Named.",
+                Axis.fromZero("Calves", Format.COUNT),
+                Axis.fromZero("Dirty", Format.PERCENT),
+                Points.named("inside", Ink.FIRST, Along.Y, inside),
+                Points.named("outside", Ink.ALARM, Along.Y, outside));
+    }
+
+    private static String all(Layout layout) {
+        return layout.words().stream()
+                .map(words -> words.text().replace('\u00a0', ' '))
+                .reduce("", (before, words) -> before + words + "\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1, 340", "1, 720", "3, 340", "3, 720", "7, 340", "7, 720", "9, 340", "12, 720"})
+    void everyNamedDotHasItsNameOrANumberThatIsExplained(int pens, int width) {
+        Layout layout = at(namedDots(pens), width);
+        nothingOverlaps(layout);
+        allIsOnThePaper(layout);
+        String words = all(layout);
+        assertTrue(words.contains("old dairy, south boxes"), words);
+        for (int i = 1; i < pens; i++) {
+            assertTrue(words.contains("straw yard " + i + "\n"), words);
+        }
+        for (Layer layer : layout.picture().layers()) {
+            for (Mark mark : layer.marks()) {
+                String name = mark.caption();
+                assertTrue(
+                        !name.matches("[0-9]+")
+                                || words.contains("\n" + name + " old dairy")
+                                || words.contains("\n" + name + " straw yard"),
+                        words);
+            }
+        }
+    }
+
+    @Test
+    void theDotThatStandsOutKeepsItsNameWhereOthersAreNumbered() {
+        String words = all(at(namedDots(9), 340));
+        assertTrue(words.contains("\nnorth boxes\n"), words);
+        assertTrue(words.contains("1 old dairy, south boxes"), words);
+    }
+
     @Test
     void longNamesAcrossAreTurnedIntoRowsAndShortOnesAreNot() {
         assertTrue(at(Examples.manyLongNames(), 720).picture().y().isCategories());

@@ -3,25 +3,20 @@ package wisp.question;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
-import wisp.cohort.Cohort;
-import wisp.cohort.Herd;
-import wisp.event.Event;
 import wisp.indicator.Selection;
-import wisp.log.StoredEvent;
 import wisp.simulation.Model;
 import wisp.simulation.Place;
-import wisp.simulation.Season;
 import wisp.simulation.StandardModel;
 import wisp.statistics.FisherExactTest;
 import wisp.statistics.MultipleTesting;
 import wisp.statistics.NewcombeDifference;
 import wisp.statistics.TwoByTwoTable;
+import wisp.testing.SimulatedHerd;
 
 /** Simulated seasons: the sentences never claim more than what is worked out here once more from the counts. */
 class PensChanceTest {
@@ -29,28 +24,7 @@ class PensChanceTest {
     private static final int CALVES = 120;
 
     private static PensAnswer season(Model model, int calves, long seed) {
-        List<StoredEvent> stored = new ArrayList<>();
-        for (Event event : Season.simulate(model, calves, seed)) {
-            stored.add(new StoredEvent(stored.size() + 1L, "", recorded(event)));
-        }
-        Herd herd = Herd.following();
-        herd.apply(stored);
-        Cohort cohort = herd.cohort();
-        return new PensQuestion(PenBook.SHIPPED).of(cohort, Selection.NEWEST);
-    }
-
-    private static Event recorded(Event event) {
-        OffsetDateTime recorded = event.recordedTime() == null ? event.time() : event.recordedTime();
-        return new Event(
-                event.source(),
-                event.id(),
-                event.subject(),
-                event.time(),
-                event.timeKnown(),
-                recorded,
-                event.recordedBy(),
-                event.data(),
-                event.json());
+        return new PensQuestion(PenBook.SHIPPED).of(SimulatedHerd.season(model, calves, seed), Selection.NEWEST);
     }
 
     /**

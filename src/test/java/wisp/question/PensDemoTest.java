@@ -56,6 +56,28 @@ class PensDemoTest {
     }
 
     @Test
+    void aLimitThatLeavesOutOneReadsAsAboveOne() {
+        // 1.047: with one decimal place it would read as 1.0 and contradict the claim beside it
+        String ill = season("2024-25").sentences().stream()
+                .filter(line -> line.startsWith("Dirty calves fell ill more often"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(ill.endsWith("by more than chance: risk ratio 1.6 (95 % interval 1.05 to 2.3)."), ill);
+    }
+
+    @Test
+    void whatIsSaidOfBeddingComesAfterTheOpeningWithItsInterval() {
+        List<String> sentences = season("2025-26").sentences();
+        int bedding = sentences.indexOf(sentences.stream()
+                .filter(line -> line.startsWith("Bedding in north boxes"))
+                .findFirst()
+                .orElseThrow());
+        assertTrue(bedding >= 2, sentences::toString);
+        assertTrue(sentences.get(bedding).contains("Whether that is the reason stays open: within pens, one more day"));
+        assertTrue(sentences.get(bedding).contains("(95 % interval "), sentences::toString);
+    }
+
+    @Test
     void theNorthBoxesAreNotBlamedBefore() {
         for (String season : List.of("2023-24", "2024-25")) {
             assertTrue(north(season(season)).standing() != PenShare.Standing.DIRTIER, season);

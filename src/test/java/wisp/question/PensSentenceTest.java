@@ -2,7 +2,9 @@ package wisp.question;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -98,6 +100,70 @@ class PensSentenceTest {
                 "B gave more dirty calves than the other pens, by more than chance: 2,700 of 10,000 (27 %) against 2,500"
                         + " of 10,000 (25 %).",
                 first(new PenBook().pen("A", 2_500, 10_000).pen("B", 2_700, 10_000)));
+    }
+
+    @Test
+    void sharesThatAreSaidToDifferReadAsDifferent() {
+        List<DirtyShare> shares = List.of(DirtyShare.of("A", 24_500, 99_000), DirtyShare.of("B", 25_100, 99_500));
+        assertTrue(PenContrast.all(shares, List.of(shares.get(1), shares.get(0)))
+                .get(1)
+                .moreThanChance());
+        int places = Percent.apart(shares.get(0).share(), shares.get(1).share());
+        assertEquals(
+                "24.7 % 25.2 %",
+                Percent.of(shares.get(0).share(), places) + " "
+                        + Percent.of(shares.get(1).share(), places));
+    }
+
+    @Test
+    void twoPensAreToldApartTogetherOnlyWhereOneIsTheDirtier() {
+        PensAnswer answer = new PenBook().pen("A", 8, 25).pen("B", 15, 25).answer();
+        // Pearson without correction: 50 (8 * 10 - 17 * 15)^2 / (25 * 25 * 23 * 27) = 3.945, p 0.047; Fisher's 0.087
+        assertTrue(answer.homogeneity().moreThanChance());
+        assertFalse(answer.differTogether());
+        assertFalse(answer.sentences().get(0).contains("more than chance"), answer.sentences()::toString);
+    }
+
+    /** A dirty pen whose bedding lies so many days, beside three whose bedding lies one day. */
+    private static PenBook bedded(int days, int dirtyWhereNew) {
+        PenBook book = new PenBook();
+        String bedded = LocalDate.of(2026, 1, 2).minusDays(days - 1).toString();
+        book.events().add("pen-bedded", "north", bedded + " 06:00", "");
+        for (String pen : List.of("east", "south", "west")) {
+            book.events().add("pen-bedded", pen, "2026-01-01 06:00", "");
+        }
+        return book.pen("north", 14, 20)
+                .pen("east", dirtyWhereNew, 20)
+                .pen("south", 3, 20)
+                .pen("west", 2, 20);
+    }
+
+    @Test
+    void beddingIsSetBesideTheOtherPensAndItsPartStaysOpen() {
+        List<String> sentences = bedded(5, 3).answer().sentences();
+        String bedding = sentences.stream()
+                .filter(line -> line.startsWith("Bedding in north had lain 4."))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError(sentences));
+        assertTrue(bedding.contains(" in the other bedded pens (medians)."), bedding);
+        assertTrue(bedding.contains("Whether that is the reason stays open"), bedding);
+    }
+
+    @Test
+    void thePensOwnCalvesAreNotAmongTheOthers() {
+        PenShare north = bedded(5, 3).answer().pens().stream()
+                .filter(pen -> pen.pen().equals("north"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(north.daysSinceBedding() > 4, north::toString);
+        assertTrue(north.daysElsewhere() < 2, north::toString);
+    }
+
+    @Test
+    void beddingThatLayNoLongerIsNotBroughtUp() {
+        List<String> sentences = bedded(1, 3).answer().sentences();
+        assertTrue(sentences.get(0).startsWith("North gave more dirty calves"), sentences::toString);
+        assertFalse(String.join(" ", sentences).contains("Bedding in"), sentences::toString);
     }
 
     @Test

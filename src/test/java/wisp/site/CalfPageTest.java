@@ -54,6 +54,45 @@ class CalfPageTest {
     }
 
     @Test
+    void theFirstDayIsToldInHoursAndMinutes() {
+        site.event("cleanliness-scored", "c", "2026-05-01T09:44:00+01:00", "{\"score\":1}");
+        site.event("colostrum-fed", "c", "2026-05-01T10:34:00+01:00", "{\"volume_l\":3}");
+        String page = site.get("/calves/c").body().replace('\u00a0', ' ');
+        assertTrue(page.contains(">3 h 44 min</text>"), page);
+        assertTrue(page.contains("colostrum after 4 h 34 min."), page);
+        assertFalse(page.contains("The hour of its birth is not known"), page);
+    }
+
+    @Test
+    void anHourOfBirthThatNobodyKnowsIsSaid() {
+        site.event("birth", "e", "2026-05-02T00:00:00+01:00", "{\"alive\":true,\"time_known\":false}");
+        site.event("colostrum-fed", "e", "2026-05-02T10:34:00+01:00", "{\"volume_l\":3}");
+        String page = site.get("/calves/e").body().replace('\u00a0', ' ');
+        assertTrue(page.contains("born 2 May 2026, at an hour that nobody wrote down."), page);
+        assertTrue(page.contains("The hour of its birth is not known"), page);
+        assertFalse(page.contains("10 h 34 min"), page);
+    }
+
+    @Test
+    void aProductsStrengthIsSaidOnce() {
+        String strong = "{\"product\":\"iodine tincture 10 %\",\"concentration_percent\":10,\"method\":\"dip\"}";
+        site.event("navel-treated", "c", "2026-05-01T18:00:00+01:00", strong);
+        String other = "{\"product\":\"iodine 10 %\",\"concentration_percent\":0.5}";
+        site.event("navel-treated", "c", "2026-05-01T19:00:00+01:00", other);
+        String page = site.get("/calves/c").body().replace('\u00a0', ' ');
+        assertTrue(page.contains("iodine tincture 10 %, dip"), page);
+        assertTrue(page.contains("iodine 10 %, 0.5 %"), "where they disagree both are said");
+    }
+
+    @Test
+    void howACalfDiedIsSaidInWords() {
+        site.event("died", "c", "2026-05-11T06:00:00+01:00", "{\"cause\":\"pneumonia\",\"euthanised\":false}");
+        String page = site.get("/calves/c").body().replace('\u00a0', ' ');
+        assertTrue(page.contains("pneumonia, not euthanised"), page);
+        assertFalse(page.contains("no euthanised"), page);
+    }
+
+    @Test
     void leavingUnderWithdrawalIsMarked() {
         site.event("left", "c", "2026-06-16T23:00:00+01:00", "{\"reason\":\"sold\"}");
         String page = site.get("/calves/c").body();

@@ -101,12 +101,9 @@ class PensPageTest {
             String calves = pen.get("calves").textValue();
             assertEquals(
                     pen.get("dirty").intValue(),
-                    json(calves + "&part=numerator").get("calves").size(),
+                    json(pen.get("dirty_calves").textValue()).get("calves").size(),
                     calves);
-            assertEquals(
-                    pen.get("n").intValue(),
-                    json(calves + "&part=denominator").get("calves").size(),
-                    calves);
+            assertEquals(pen.get("n").intValue(), json(calves).get("calves").size(), calves);
         }
     }
 
@@ -209,6 +206,7 @@ class PensPageTest {
             assertTrue(page.contains("3</a> scored calves have no pen on record"), page);
             assertTrue(page.contains("left-out\">1</a> of any illness"), page);
             assertTrue(page.contains("ill.diarrhoea.left-out\">"), page);
+            assertTrue(page.contains("calves born in places never bedded"), page);
             assertTrue(opened(small, "/pens") > 25, page);
             String list =
                     get(small, "/pens/calves?list=ill.diarrhoea.dirty-ill").body();
@@ -237,6 +235,20 @@ class PensPageTest {
     }
 
     @Test
+    void everyDotOfTheFunnelHasItsPensName() throws Exception {
+        String page = get(demo, "/pens?season=2025-26").body();
+        String wide =
+                page.substring(page.indexOf("picture-wide"), page.indexOf("</svg>", page.indexOf("picture-wide")));
+        for (String name : List.of("cubicles", "field", "north boxes", "old dairy, south boxes", "straw yard")) {
+            assertTrue(wide.contains(">" + name + "</text>"), name);
+        }
+        assertTrue(page.contains("old dairy, south boxes share one dot."), "the words for those who cannot see it");
+        String narrow = page.substring(page.indexOf("picture-narrow"), page.indexOf("picture-wide"));
+        assertTrue(narrow.contains(">north boxes</text>"), "what stands out keeps its name on a phone");
+        assertTrue(narrow.contains("old dairy, south boxes</text>"), narrow);
+    }
+
+    @Test
     void thePictureIsAPng() throws Exception {
         HttpResponse<String> picture = get(demo, "/pens.png");
         assertEquals(200, picture.statusCode());
@@ -251,6 +263,25 @@ class PensPageTest {
         assertEquals(200, get(empty, "/pens.png").statusCode());
         assertEquals(200, get(empty, "/pens.csv").statusCode());
         assertEquals(200, get(empty, "/api/v1/questions/pens").statusCode());
+    }
+
+    @Test
+    void whereNobodyRecordsBeddingPlacesAreNotSaidToBeWithoutIt() throws Exception {
+        List<String> events = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            String pen = "{\"alive\":true,\"pen\":\"" + (i % 2 == 0 ? "A" : "B") + "\"}";
+            events.add(event("b" + i, "birth", "C" + i, "2026-03-02T06:0" + i + ":00Z", pen));
+            events.add(
+                    event("s" + i, "cleanliness-scored", "C" + i, "2026-03-02T07:00:00Z", "{\"score\":" + i % 3 + "}"));
+        }
+        Clock clock = Clock.systemUTC();
+        try (Records records = new Records(new MemoryLog(clock), Definitions.load(null), clock);
+                Site small = Site.start(records, "127.0.0.1", 0)) {
+            records.take(events.stream().map(records.reader()::read).toList(), false);
+            String page = get(small, "/pens").body();
+            assertTrue(page.contains("Nobody has written down a bedding or a cleaning of any of these places"), page);
+            assertFalse(page.contains("<caption>Places</caption>"), page);
+        }
     }
 
     @Test
