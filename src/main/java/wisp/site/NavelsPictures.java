@@ -51,7 +51,8 @@ final class NavelsPictures {
             DelayClass one = answer.classes().get(i);
             if (one.risk().at21Days().known()) {
                 Interval risk = one.risk().at21Days().interval();
-                String said = one.risk().cases() + " cases of " + one.risk().n() + ", "
+                String said = one.risk().cases() + (one.risk().cases() == 1 ? " case of " : " cases of ")
+                        + one.risk().n() + ", "
                         + Plain.percent(risk.value(), one.risk().n()) + " ("
                         + Plain.span(risk, one.risk().n()) + ")";
                 words.add(names.get(i) + ": " + said);
