@@ -60,9 +60,13 @@ public final class NavelRows {
                 risk(one.delay().word(), one.risk(), cases, n),
                 ratio.known() ? NavelMeasures.ratio(ratio.interval().value()) : "–",
                 ratio.known() ? Plain.span(ratio.interval()) : "",
-                points.known() ? NavelMeasures.points(points.interval()) : "–",
+                points.known() ? NavelMeasures.points(points.interval(), smaller(one)) : "–",
                 p(one.adjustedP()),
                 one.against().why() == null ? "" : reference ? "the reference" : "–");
+    }
+
+    private int smaller(DelayClass one) {
+        return Math.min(one.risk().n(), answer.reference().risk().n());
     }
 
     /** Late and early. */

@@ -14,6 +14,7 @@ import wisp.question.navels.NavelStrataSentence;
 import wisp.question.navels.NavelsAnswer;
 import wisp.question.navels.NavelsWords;
 import wisp.question.navels.Plain;
+import wisp.question.navels.RatioWords;
 import wisp.question.navels.Tested;
 import wisp.site.NavelLinks.Count;
 
@@ -64,9 +65,11 @@ public record NavelsPage(
             String landmark,
             String trend,
             Sentence doubling,
+            String fitted,
+            Sentence ratios,
             String eValue,
             Sentence pens,
-            String avoidable,
+            Sentence avoidable,
             Sentence needed,
             Sentence missing,
             String reference,
@@ -91,7 +94,7 @@ public record NavelsPage(
             String figure) {}
 
     /** One measure of late against early. */
-    public record MeasureRow(String name, String value, String interval, String method) {}
+    public record MeasureRow(String name, NavelLinks.Count calves, String value, String interval, String method) {}
 
     /** One term of the model, as odds ratio. */
     public record TermRow(String name, String oddsRatio, String interval, String error, String clusteredError) {}
@@ -122,7 +125,7 @@ public record NavelsPage(
                 rows.classes(),
                 new Count(answer.delayUnknown(), links.calves(NavelDelay.UNKNOWN, CalvesBehind.Part.DENOMINATOR)),
                 rows.lateAndEarly(),
-                NavelMeasures.of(answer.late()),
+                NavelMeasures.of(answer.late(), links),
                 leaf.of(rows.parts()),
                 leaf,
                 answer.late().adjusted().terms().stream().map(NavelsPage::row).toList(),
@@ -188,9 +191,11 @@ public record NavelsPage(
                 NavelsWords.landmark(),
                 NavelsWords.trend(answer),
                 links.said(NavelsWords.doubling(answer)),
+                RatioWords.fitted(answer.late().adjusted()),
+                links.said(RatioWords.of(answer)),
                 NavelsWords.eValue(answer),
                 links.said(NavelsWords.pens(answer)),
-                NavelsWords.avoidable(answer),
+                links.said(NavelsWords.avoidable(answer)),
                 links.said(NavelsWords.needed(answer)),
                 links.said(MissingDelayWords.of(answer.missing())),
                 reference == null
@@ -222,7 +227,9 @@ public record NavelsPage(
             case AdjustedDose.DOSE -> "delay, each doubling";
             case "cleanliness" -> "dirtiness, each point";
             case "ease" -> "calving ease, each grade";
-            default -> "no colostrum by 6 h";
+            case "no_colostrum_by_6_h" -> "no colostrum by 6 h";
+            case "night" -> "born at night, 22 to 6 h";
+            default -> term.name() + ", against the first season";
         };
         return new TermRow(
                 name,

@@ -65,7 +65,7 @@ final class NavelsPictures {
         }
         return Picture.of(
                 "navel-classes",
-                "Navel infection by 21 days, by delay to treatment",
+                "Navel infection between 24 hours and 21 days, by delay to treatment",
                 words.isEmpty()
                         ? "No risk can be given yet."
                         : "Dots with whiskers, one row a class of delay. " + String.join("; ", words) + ".",
@@ -77,11 +77,19 @@ final class NavelsPictures {
     /** Late against early: crude, within pens, with covariates allowed for. */
     Picture forest() {
         LateTreatment late = answer.late();
+        int known = late.known().n();
+        int penned = known - late.against().mantelHaenszel().withoutPen();
+        int modelled = late.adjustedRatio().calves();
         Map<String, Measured> rows = new LinkedHashMap<>();
-        rows.put("crude", late.against().riskRatio());
-        rows.put("within pens", late.against().mantelHaenszel().riskRatio());
-        rows.put("adjusted", late.adjustedRatio().riskRatio());
-        List<NavelGroup> behind = List.of(NavelGroup.KNOWN, NavelGroup.WITH_PEN, NavelGroup.COMPARED);
+        rows.put("crude" + of(known), late.against().riskRatio());
+        rows.put(
+                "within " + NavelMeasures.pens(late) + of(penned),
+                late.against().mantelHaenszel().riskRatio());
+        rows.put("within night and day" + of(known), late.withinNight());
+        rows.put("crude, of those adjusted" + of(modelled), late.adjustedRatio().crude());
+        rows.put("adjusted" + of(modelled), late.adjustedRatio().riskRatio());
+        List<NavelGroup> behind = List.of(
+                NavelGroup.KNOWN, NavelGroup.WITH_PEN, NavelGroup.KNOWN, NavelGroup.COMPARED, NavelGroup.COMPARED);
         List<String> names = List.copyOf(rows.keySet());
         List<Mark> marks = new ArrayList<>();
         List<String> words = new ArrayList<>();
@@ -103,14 +111,18 @@ final class NavelsPictures {
         layers.add(new Points("", Ink.FIRST, Along.X, marks));
         return new Picture(
                 "navel-late",
-                "Late against early: the risk ratio three ways",
+                "Late against early: the risk ratio in five ways",
                 words.isEmpty()
                         ? "No risk ratio can be given."
                         : "Dots with whiskers on a ratio scale about 1, no difference: " + String.join("; ", words)
                                 + ".",
                 Axis.log("Risk ratio, over 60 min or none against 60 min or less", Format.NUMBER),
-                Axis.categories("Estimate", names),
+                Axis.categories("Estimate (calves in it)", names),
                 layers);
+    }
+
+    private static String of(int calves) {
+        return " (" + Plain.whole(calves) + ")";
     }
 
     /** Risk over minutes to treatment with its band; each stroke at the foot is a calf. */

@@ -12,7 +12,7 @@ import wisp.statistics.Logistic;
 
 /**
  * A logistic model of the treated calves: the log odds of a navel case on log2(minutes) to treatment, with
- * cleanliness, ease and colostrum. A delay below one minute counts as one minute. Calves never treated have no
+ * the covariates. A delay below one minute counts as one minute. Calves never treated have no
  * minutes and are not in it. Beside the model's standard error stands the one that allows for likeness inside pens
  * (sandwich with the factor g / (g - 1), as R's {@code sandwich::vcovCL}); pens are few, so that its interval is by
  * Student's t on g - 1.
@@ -98,7 +98,7 @@ public record AdjustedDose(
 
     private static List<String> names(Covariates covariates) {
         List<String> names = new ArrayList<>(List.of("intercept", DOSE));
-        names.addAll(covariates.names());
+        names.addAll(covariates.terms());
         return names;
     }
 

@@ -1,20 +1,30 @@
 package wisp.question.navels;
 
 import java.util.List;
+import java.util.Map;
 import wisp.statistics.Coefficients;
 import wisp.statistics.Design;
 import wisp.statistics.GComputation;
 import wisp.statistics.Logistic;
 
 /**
- * Late against early with cleanliness, ease and colostrum allowed for: the risk ratio if all calves had been treated
+ * Late against early with the covariates allowed for: the risk ratio if all calves had been treated
  * late over that if all had been treated within 60 minutes, by g-computation from a logistic model.
  *
  * @param riskRatio with its interval, the model's own covariance, so that pens are taken as independent
+ * @param crude the risk ratio of the counts of just these calves, nothing allowed for
  * @param calves in the model
  * @param covariates that were allowed for
+ * @param dropped covariates not used, and why
+ * @param leftOut calves of known delay left out, by what was not recorded
  */
-public record AdjustedRatio(Measured riskRatio, int calves, List<String> covariates) {
+public record AdjustedRatio(
+        Measured riskRatio,
+        Measured crude,
+        int calves,
+        List<String> covariates,
+        Map<String, String> dropped,
+        Map<String, Integer> leftOut) {
 
     static AdjustedRatio of(List<NavelCalf> everyone) {
         Covariates covariates =
@@ -28,6 +38,14 @@ public record AdjustedRatio(Measured riskRatio, int calves, List<String> covaria
             return GComputation.of(fit, Design.with(design, 1, 1), Design.with(design, 1, 0), GroupRisk.LEVEL)
                     .ratio();
         });
-        return new AdjustedRatio(ratio, covariates.calves().size(), covariates.names());
+        List<NavelCalf> calves = covariates.calves();
+        return new AdjustedRatio(
+                ratio,
+                TwoGroups.riskRatio(
+                        OverPens.table(NavelGroup.LATE.of(calves), NavelGroup.EARLY.of(calves), calf -> true)),
+                calves.size(),
+                covariates.names(),
+                covariates.dropped(),
+                covariates.leftOut());
     }
 }

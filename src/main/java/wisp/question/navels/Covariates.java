@@ -9,22 +9,36 @@ import java.util.Objects;
 import java.util.function.Function;
 
 /**
- * What else differs between calves and is allowed for: cleanliness (score 0–3), calving ease (1–5) and no colostrum by
- * 6 h. Only calves with all of them recorded are taken. One that fewer than half of the calves have recorded would cost
- * more calves than it is worth, and one that never varies says nothing: such are dropped, and named.
+ * What else differs between calves and is allowed for: cleanliness (score 0–3), calving ease (1–5), no colostrum by
+ * 6 h, birth at night, and the season where there are several. Only calves with all of them recorded are taken. One
+ * that fewer than half of the calves have recorded would cost more calves than it is worth, and one that never varies
+ * says nothing: such are dropped, and named. Night and season, on record for every calf, come last and only where the
+ * cases (or the others, if they are fewer) bear ten for each column, that of the delay among them (Peduzzi and others
+ * 1996, J Clin Epidemiol 49:1373).
  *
  * @param calves those with everything recorded
  * @param names of the covariates that are used
- * @param columns one a covariate, one value a calf
+ * @param terms of the columns: a season has one for each but the first
+ * @param columns one a term, one value a calf
  * @param dropped covariates not used, and why
  * @param without calves left out, by what was not recorded first
  */
 record Covariates(
         List<NavelCalf> calves,
         List<String> names,
+        List<String> terms,
         double[][] columns,
         Map<String, String> dropped,
         Map<String, List<NavelCalf>> without) {
+
+    /** The name of birth at night. */
+    static final String NIGHT = "night";
+
+    /** The name of the season, and the beginning of its terms'. */
+    static final String SEASON = "season";
+
+    /** Cases that a column needs. */
+    static final int CASES = 10;
 
     private static final Map<String, Function<NavelCalf, Integer>> ALL = all();
 
@@ -58,18 +72,56 @@ record Covariates(
                                     .add(calf),
                             () -> complete.add(calf));
         }
-        List<String> names = new ArrayList<>();
-        List<double[]> columns = new ArrayList<>();
-        used.forEach((name, value) -> {
-            double[] column = complete.stream().map(value).mapToDouble(v -> v).toArray();
-            if (Arrays.stream(column).distinct().count() > 1) {
-                names.add(name);
-                columns.add(column);
-            } else {
-                dropped.put(name, "It is the same for every calf.");
-            }
-        });
-        return new Covariates(complete, names, columns.toArray(double[][]::new), dropped, without);
+        Covariates covariates =
+                new Covariates(complete, new ArrayList<>(), new ArrayList<>(), new double[0][], dropped, without);
+        for (String name : used.keySet()) {
+            covariates = covariates.with(name, Map.of(name, used.get(name)), false);
+        }
+        return covariates
+                .with(NIGHT, Map.of(NIGHT, calf -> calf.night() ? 1 : 0), true)
+                .withSeasons();
+    }
+
+    private Covariates withSeasons() {
+        Map<String, Function<NavelCalf, Integer>> seasons = new LinkedHashMap<>();
+        calves.stream()
+                .map(NavelCalf::season)
+                .distinct()
+                .sorted()
+                .skip(1)
+                .forEach(season ->
+                        seasons.put(SEASON + " " + season, calf -> calf.season().equals(season) ? 1 : 0));
+        return seasons.isEmpty() ? this : with(SEASON, seasons, true);
+    }
+
+    /** With one covariate more, of one column or several, if it varies and, where asked, the cases bear it. */
+    private Covariates with(String name, Map<String, Function<NavelCalf, Integer>> more, boolean ifBorne) {
+        List<double[]> all = new ArrayList<>(Arrays.asList(columns));
+        more.values()
+                .forEach(value ->
+                        all.add(calves.stream().map(value).mapToDouble(v -> v).toArray()));
+        double[] first = all.get(columns.length);
+        if (Arrays.stream(first).distinct().count() < 2) {
+            dropped.put(name, "It is the same for every calf.");
+            return this;
+        }
+        int fewer = fewer();
+        if (ifBorne && fewer < CASES * (1 + all.size())) {
+            dropped.put(
+                    name,
+                    "With it the model needs " + CASES * (1 + all.size()) + " cases and as many calves without, ten a"
+                            + " term; " + fewer + " is the smaller number.");
+            return this;
+        }
+        names.add(name);
+        terms.addAll(more.keySet());
+        return new Covariates(calves, names, terms, all.toArray(double[][]::new), dropped, without);
+    }
+
+    /** Cases, or the others where they are fewer. */
+    private int fewer() {
+        int cases = (int) calves.stream().filter(NavelCalf::sick).count();
+        return Math.min(cases, calves.size() - cases);
     }
 
     /** How many calves are left out, by what was not recorded first. */

@@ -3,6 +3,8 @@ package wisp.question.navels;
 import java.util.List;
 import wisp.statistics.CannotEstimate;
 import wisp.statistics.EValue;
+import wisp.statistics.MantelHaenszel;
+import wisp.statistics.TwoByTwoTable;
 
 /**
  * Calves treated after more than 60 minutes or not by 24 h, beside those treated within 60 minutes.
@@ -11,6 +13,8 @@ import wisp.statistics.EValue;
  * @param late risk of the late
  * @param early risk of the early
  * @param against the late compared with the early
+ * @param withinSeasons risk ratio within seasons (Mantel–Haenszel)
+ * @param withinNight risk ratio within births by night and births by day, seasons apart (Mantel–Haenszel)
  * @param adjusted logistic model on log2(minutes)
  * @param adjustedRatio risk ratio with covariates allowed for
  * @param eValue of the risk ratio of the counts, null where there is none
@@ -20,6 +24,8 @@ public record LateTreatment(
         GroupRisk late,
         GroupRisk early,
         TwoGroups against,
+        Measured withinSeasons,
+        Measured withinNight,
         AdjustedDose adjusted,
         AdjustedRatio adjustedRatio,
         EValue eValue) {
@@ -33,9 +39,15 @@ public record LateTreatment(
                 GroupRisk.of(late, days),
                 GroupRisk.of(early, days),
                 against,
+                pooled(OverPens.tables(late, early, calf -> "all")),
+                pooled(OverPens.tables(late, early, calf -> calf.night() ? "night" : "day")),
                 AdjustedDose.of(everyone),
                 AdjustedRatio.of(everyone),
                 eValue(against.riskRatio()));
+    }
+
+    private static Measured pooled(List<TwoByTwoTable> strata) {
+        return Measured.of(() -> MantelHaenszel.riskRatio(strata, GroupRisk.LEVEL));
     }
 
     private static EValue eValue(Measured ratio) {

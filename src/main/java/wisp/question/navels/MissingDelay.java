@@ -17,6 +17,7 @@ import java.util.function.Predicate;
  * @param movable of all these, the ones that may be either
  * @param least risk ratio with the movable placed to make it smallest
  * @param most risk ratio with the movable placed to make it largest
+ * @param untreated calves known late for want of any treatment on record by 24 h
  * @param untreatedLeftOut risk ratio with calves never treated left out, of which some may have been treated unwritten
  */
 public record MissingDelay(
@@ -27,6 +28,7 @@ public record MissingDelay(
         Calves movable,
         Measured least,
         Measured most,
+        Calves untreated,
         Measured untreatedLeftOut) {
 
     /** How many calves of a kind, and how many of them were cases. */
@@ -59,12 +61,18 @@ public record MissingDelay(
                 Calves.of(unknown, NavelCalf::movable),
                 ratio(both(late, well), both(early, sick)),
                 ratio(both(late, sick), both(early, well)),
+                Calves.of(knownLate, c -> !c.treated()),
                 ratio(in(knownLate, NavelCalf::treated), knownEarly));
     }
 
     /** Calves of unknown delay. */
     public int calves() {
         return treatmentHour.n() + birthHour.n();
+    }
+
+    /** The risk ratio with the movable placed so that it speaks most against a ratio on this side of 1. */
+    public Measured worst(double ratio) {
+        return ratio > 1 ? least : most;
     }
 
     /** Cases among them. */

@@ -11,10 +11,24 @@ public final class MissingDelayWords {
 
     /** The sentences. */
     public static Counted of(MissingDelay missing) {
-        return new Counted(words(missing));
+        return new Counted(unknown(missing) + untreated(missing));
     }
 
-    private static String words(MissingDelay missing) {
+    private static String untreated(MissingDelay missing) {
+        int n = missing.untreated().n();
+        if (n == 0) {
+            return "";
+        }
+        String who = " Late holds " + NavelGroup.UNTREATED.count(n, calves(n))
+                + " with no treatment written by 24 hours; some of these may have been treated and nobody wrote it."
+                + " With all of them left out, the risk ratio of late to early treatment ";
+        Measured ratio = missing.untreatedLeftOut();
+        return ratio.known()
+                ? who + "is " + ratio(ratio.interval()) + (ratio.excludes(1) ? "." : ", which could be chance.")
+                : who + "cannot be said: " + ratio.why();
+    }
+
+    private static String unknown(MissingDelay missing) {
         if (missing.calves() == 0) {
             return "The delay is known for every calf at risk.";
         }

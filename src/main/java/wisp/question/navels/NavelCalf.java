@@ -9,6 +9,7 @@ import wisp.event.EventType;
 import wisp.event.NavelTreated;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
+import wisp.indicator.Stratum;
 import wisp.indicator.Verdict;
 
 /**
@@ -20,6 +21,8 @@ import wisp.indicator.Verdict;
  * @param minutes that delay in minutes, NaN where there was none or its hour is not known
  * @param birthHourKnown whether the hour of birth is known, and not only its day
  * @param possible on which side of 60 minutes the delay can lie
+ * @param season that it was born in
+ * @param night born from 22 to 6 h by the farm's clock; false where the hour of birth is not known
  * @param pen where it was born, null where not recorded
  * @param cleanliness first score within 12 h of birth, 0 to 3; null where not recorded
  * @param ease calving ease, 1 to 5; null where not recorded
@@ -33,6 +36,8 @@ public record NavelCalf(
         double minutes,
         boolean birthHourKnown,
         PossibleDelay possible,
+        String season,
+        boolean night,
         String pen,
         Integer cleanliness,
         Integer ease,
@@ -40,6 +45,11 @@ public record NavelCalf(
         String product,
         String method) {
     private static final Duration COLOSTRUM_BY = Duration.ofHours(6);
+
+    /** Common practice, no source: the hours when a yard sleeps. */
+    private static final int NIGHT_FROM = 22;
+
+    private static final int NIGHT_TO = 6;
 
     static NavelCalf of(Cohort cohort, Verdict verdict) {
         int row = verdict.row();
@@ -53,6 +63,11 @@ public record NavelCalf(
                 cohort.table().doubleColumn("navel_delay_minutes").getDouble(row),
                 life.birthTimeKnown(),
                 PossibleDelay.of(life),
+                cohort.table().column("season").isMissing(row)
+                        ? Stratum.NOT_RECORDED
+                        : cohort.table().stringColumn("season").get(row),
+                life.birthTimeKnown()
+                        && night(life.born().time().atZone(life.farm().zone()).getHour()),
                 life.birth().pen(),
                 unscored ? null : cohort.table().intColumn("cleanliness_score").getInt(row),
                 life.birth().ease(),
@@ -88,6 +103,10 @@ public record NavelCalf(
 
     boolean treated() {
         return known() && delay != NavelDelay.NONE_BY_24_H;
+    }
+
+    static boolean night(int hour) {
+        return hour >= NIGHT_FROM || hour < NIGHT_TO;
     }
 
     private static NavelDelay delay(String word) {

@@ -1,9 +1,11 @@
 package wisp.question.navels;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import wisp.indicator.Verdict;
@@ -33,6 +35,8 @@ public enum NavelGroup {
             everyone -> Covariates.of(TREATED.of(everyone)).lacking("no_colostrum_by_6_h")),
     MODELLED("treated, with everything recorded that the model allows for", NavelGroup::modelled),
     COMPARED("of known delay, with everything recorded that is allowed for", NavelGroup::compared),
+    NOT_COMPARED("of known delay, without everything recorded that is allowed for", NavelGroup::notCompared),
+    UNTREATED("without a navel treatment on record by 24 hours", only(calf -> calf.known() && !calf.treated())),
     UNKNOWN("whose delay is not known", only(calf -> !calf.known())),
     TREATMENT_HOUR("treated on a day written without its hour", only(calf -> !calf.known() && calf.birthHourKnown())),
     BIRTH_HOUR("born on a day written without its hour", only(calf -> !calf.birthHourKnown())),
@@ -103,5 +107,12 @@ public enum NavelGroup {
 
     private static List<NavelCalf> compared(List<NavelCalf> everyone) {
         return Covariates.of(KNOWN.of(everyone)).calves();
+    }
+
+    private static List<NavelCalf> notCompared(List<NavelCalf> everyone) {
+        Set<NavelCalf> compared = new HashSet<>(compared(everyone));
+        return KNOWN.of(everyone).stream()
+                .filter(calf -> !compared.contains(calf))
+                .toList();
     }
 }

@@ -54,6 +54,7 @@ final class NavelGroupsJson {
     private static ObjectNode pens(OverPens over) {
         ObjectNode json = JSON.objectNode();
         json.put("pens", over.pens());
+        json.put("seasons", over.seasons());
         json.put("no_pen", over.withoutPen());
         json.set("risk_ratio", MeasuresJson.of(over.riskRatio()));
         json.set("odds_ratio", MeasuresJson.of(over.oddsRatio()));

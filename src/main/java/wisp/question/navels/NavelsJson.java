@@ -62,8 +62,9 @@ public final class NavelsJson {
         json.put("landmark", NavelsWords.landmark());
         json.put("trend", NavelsWords.trend(answer));
         json.put("doubling", NavelsWords.doubling(answer).plain());
+        json.put("ratios", RatioWords.of(answer).plain());
         json.put("e_value", NavelsWords.eValue(answer));
-        json.put("avoidable", NavelsWords.avoidable(answer));
+        json.put("avoidable", NavelsWords.avoidable(answer).plain());
         json.put("calves_needed", NavelsWords.needed(answer).plain());
         json.put("missing_delay", MissingDelayWords.of(answer.missing()).plain());
         return json;
@@ -106,9 +107,14 @@ public final class NavelsJson {
         json.set("adjusted", NavelGroupsJson.adjusted(late.adjusted()));
         ObjectNode ratio = MeasuresJson.of(late.adjustedRatio().riskRatio());
         ratio.put("n", late.adjustedRatio().calves());
+        ratio.set("crude", MeasuresJson.of(late.adjustedRatio().crude()));
         ArrayNode allowed = ratio.putArray("allowed_for");
         late.adjustedRatio().covariates().forEach(allowed::add);
+        ObjectNode notAllowed = ratio.putObject("dropped");
+        late.adjustedRatio().dropped().forEach(notAllowed::put);
         json.set("adjusted_risk_ratio", ratio);
+        json.set("within_seasons", MeasuresJson.of(late.withinSeasons()));
+        json.set("within_night", MeasuresJson.of(late.withinNight()));
         ObjectNode e = json.putObject("e_value");
         IntervalJson.put(
                 e,
@@ -157,6 +163,7 @@ public final class NavelsJson {
         json.set("movable", counts(missing.movable()));
         json.set("least_harmful", MeasuresJson.of(missing.least()));
         json.set("most_harmful", MeasuresJson.of(missing.most()));
+        json.set("untreated", counts(missing.untreated()));
         json.set("untreated_left_out", MeasuresJson.of(missing.untreatedLeftOut()));
         return json;
     }
@@ -179,6 +186,7 @@ public final class NavelsJson {
         CalvesNeeded needed = answer.needed();
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("power", CalvesNeeded.POWER);
+        json.put("settled", answer.late().against().moreThanChance());
         if (needed.why() == null) {
             json.put("in_all", needed.inAll());
             json.put("more", needed.more());

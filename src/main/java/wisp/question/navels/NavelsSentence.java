@@ -20,11 +20,16 @@ final class NavelsSentence {
         this.answer = answer;
         this.when = answer.season().equals(Selection.ALL) ? "over all seasons" : "in " + answer.season();
         Rule.Risk risk = (Rule.Risk) answer.figure().indicator().rule();
-        this.until = "by " + risk.window().end().text().replace(" d", " days") + " of age";
+        this.until = "between " + span(risk.window().start().text()) + " and "
+                + span(risk.window().end().text()) + " of age";
     }
 
     static Counted of(NavelsAnswer answer) {
         return new Counted(SelectionWords.among(answer.only(), new NavelsSentence(answer).words()));
+    }
+
+    private static String span(String text) {
+        return text.replaceFirst(" d$", " days").replaceFirst(" h$", " hours");
     }
 
     private String words() {
@@ -56,7 +61,7 @@ final class NavelsSentence {
         }
         return group(early, NavelGroup.EARLY, "treated within 60 minutes of birth", true) + "; "
                 + group(late, NavelGroup.LATE, "treated later or not by 24 hours", false) + ". " + compared()
-                + allowedFor() + few();
+                + Withstanding.of(answer) + few();
     }
 
     private String noCase(GroupRisk known) {
@@ -124,30 +129,17 @@ final class NavelsSentence {
                         + " times.";
     }
 
-    private static String difference(TwoGroups against, boolean more) {
+    private String difference(TwoGroups against, boolean more) {
+        int calves = Math.min(answer.late().late().n(), answer.late().early().n());
         Measured points =
                 against.differenceAt21Days().known() ? against.differenceAt21Days() : against.riskDifference();
         String size = "That is "
-                + Plain.points(points.interval().value(), "percentage points more", "percentage points fewer");
-        String span = Plain.points(points.interval().low(), "more", "fewer") + " to "
-                + Plain.points(points.interval().high(), "more", "fewer");
+                + Plain.points(points.interval().value(), "percentage points more", "percentage points fewer", calves);
+        String span = Plain.points(points.interval().low(), "more", "fewer", calves) + " to "
+                + Plain.points(points.interval().high(), "more", "fewer", calves);
         return more
                 ? size + ", more than chance alone makes likely: the records fit " + span + "."
                 : size + ", but it could be chance: the records fit anything from " + span + ".";
-    }
-
-    private String allowedFor() {
-        AdjustedRatio adjusted = answer.late().adjustedRatio();
-        boolean more = answer.late().against().moreThanChance();
-        if (!more || !adjusted.riskRatio().known() || adjusted.covariates().isEmpty()) {
-            return "";
-        }
-        boolean sameSide = answer.late().against().riskRatio().interval().value() > 1
-                == adjusted.riskRatio().interval().value() > 1;
-        String what = NavelsWords.covariates(adjusted.covariates());
-        return adjusted.riskRatio().excludes(1) && sameSide
-                ? " It stays so with " + what + " allowed for."
-                : " With " + what + " allowed for, it could be chance.";
     }
 
     private String few() {

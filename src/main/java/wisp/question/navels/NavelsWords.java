@@ -9,6 +9,8 @@ import wisp.statistics.Interval;
 /** What each part of the answer says, a sentence or two. */
 public final class NavelsWords {
     private static final long NO_HERD = 100;
+    private static final String LEANING = " This leans on the size seen being the true one, which is unsure: were the"
+            + " true one smaller, it would take more.";
 
     private NavelsWords() {}
 
@@ -78,6 +80,7 @@ public final class NavelsWords {
             return new Counted("No pen holds both early and late calves, so that nothing can be compared within pens.");
         }
         String who = Plain.count(pens.pens(), "pen holds", "pens hold") + " both early and late calves"
+                + (pens.seasons() > 1 ? " of one season, and each season is compared by itself" : "")
                 + (pens.withoutPen() == 0 ? ". " : "; " + withoutPen(pens.withoutPen()) + " no pen on record. ");
         if (!pens.homogeneity().known()) {
             return new Counted(who + "Whether pens differ in this cannot be tested: "
@@ -112,12 +115,9 @@ public final class NavelsWords {
                     .append(String.join(", ", left))
                     .append('.');
         }
-        model.dropped()
-                .forEach((name, why) -> words.append(" Not allowed for: ")
-                        .append(covariates(List.of(name)))
-                        .append(". ")
-                        .append(why));
-        return new Counted(words.toString().strip());
+        return new Counted(words.append(RatioWords.notAllowedFor(model.dropped()))
+                .toString()
+                .strip());
     }
 
     /** The E-value. */
@@ -138,23 +138,39 @@ public final class NavelsWords {
     }
 
     /** What would be avoided. */
-    public static String avoidable(NavelsAnswer answer) {
+    public static Counted avoidable(NavelsAnswer answer) {
         AvoidableRisk avoidable = answer.avoidable();
         if (!avoidable.avoided().known()) {
-            return "What would be avoided if every calf were treated within 15 minutes cannot be said: "
-                    + avoidable.avoided().why();
+            return new Counted("What would be avoided if every calf were treated within 15 minutes cannot be said: "
+                    + avoidable.avoided().why());
         }
         Interval points = avoidable.avoided().interval();
         String chance = points.low() <= 0 && points.high() >= 0 ? ", so that it could be nothing at all" : "";
-        return "Had every calf been treated within 15 minutes, and were delay the whole reason, there would have been "
-                + Plain.points(points.value(), "fewer", "more")
+        int n = avoidable.calves();
+        return new Counted("Had every calf been treated within 15 minutes, at " + Plain.number(avoidable.minutes(), 0)
+                + (Plain.number(avoidable.minutes(), 0).equals("1") ? " minute" : " minutes")
+                + " like the middle one of those who were, and were delay the whole reason, there would have been "
+                + Plain.points(points.value(), "fewer", "more", n)
                 + " navel infections in 100 calves (allowing for chance, "
-                + Plain.points(points.low(), "fewer", "more") + " to " + Plain.points(points.high(), "fewer", "more")
-                + chance + ").";
+                + Plain.points(points.low(), "fewer", "more", n) + " to "
+                + Plain.points(points.high(), "fewer", "more", n)
+                + chance + "). This stands on " + NavelGroup.COMPARED.count(n, Plain.count(n, "calf", "calves"))
+                + " of known delay with everything on record that is allowed for.");
     }
 
     /** How many calves would settle it. */
     public static Counted needed(NavelsAnswer answer) {
+        TwoGroups against = answer.late().against();
+        if (against.moreThanChance()) {
+            return new Counted(
+                    "As far as chance goes, it is settled for the calves whose delay is known: the interval leaves out"
+                            + " no difference. More calves would tell its size more narrowly, not whether delay is the"
+                            + " reason.");
+        }
+        if (against.riskRatio().excludes(1) || against.ratioAt21Days().excludes(1)) {
+            return new Counted(
+                    "Whether it is settled hangs on the way of reckoning: intervals and exact test do not agree.");
+        }
         CalvesNeeded needed = answer.needed();
         if (needed.why() != null) {
             return new Counted("How many calves would settle it cannot be said: " + needed.why());
@@ -171,8 +187,8 @@ public final class NavelsWords {
                 + Plain.about(needed.inAll()) + " calves with the same mix of early and late: ";
         return new Counted(
                 needed.more() == 0
-                        ? inAll + "there are that many."
-                        : inAll + "about " + Plain.about(needed.more()) + " more. The size seen is itself unsure.");
+                        ? inAll + "there are that many, and it could be chance all the same." + LEANING
+                        : inAll + "about " + Plain.about(needed.more()) + " more." + LEANING);
     }
 
     /** What to mind. */
@@ -187,7 +203,7 @@ public final class NavelsWords {
                     + " ratios and tests of counts take such calves as not sick, which is fair only if early and late"
                     + " calves leave alike.");
         }
-        cautions.add("Missing is not no: a treatment that nobody wrote down counts as none by 24 hours.");
+        cautions.add("A treatment that nobody wrote down counts as none by 24 hours, though missing is not no.");
         cautions.add(
                 "Navels that look bad are looked at more often. Product, way of use and medicines are for the vet in"
                         + " charge to decide.");
@@ -201,6 +217,7 @@ public final class NavelsWords {
                     case "cleanliness" -> "cleanliness";
                     case "ease" -> "calving ease";
                     case "no_colostrum_by_6_h" -> "colostrum by 6 hours";
+                    case Covariates.NIGHT -> "birth at night";
                     default -> name.replace('_', ' ');
                 })
                 .toList();

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import wisp.statistics.Homogeneity;
@@ -14,9 +16,11 @@ import wisp.statistics.MantelHaenszel;
 import wisp.statistics.TwoByTwoTable;
 
 /**
- * Two groups compared within the pens where the calves were born, and the comparisons pooled (Mantel–Haenszel).
+ * Two groups compared within the pens where the calves were born, each season by itself where there are several, and
+ * the comparisons pooled (Mantel–Haenszel).
  *
  * @param pens pens that hold calves of both groups; only these lend anything
+ * @param seasons that the calves were born in
  * @param withoutPen calves left out because no pen of birth is recorded
  * @param test the Cochran–Mantel–Haenszel chi-square without continuity correction
  * @param homogeneity Breslow–Day test with Tarone's correction: whether pens differ in the odds ratio
@@ -24,6 +28,7 @@ import wisp.statistics.TwoByTwoTable;
  */
 public record OverPens(
         int pens,
+        int seasons,
         int withoutPen,
         Measured riskRatio,
         Measured oddsRatio,
@@ -38,18 +43,20 @@ public record OverPens(
         int without = (int) Stream.concat(exposed.stream(), reference.stream())
                 .filter(calf -> calf.pen() == null)
                 .count();
-        Map<String, TwoByTwoTable> byPen = new TreeMap<>();
-        Stream.concat(exposed.stream(), reference.stream())
+        List<TwoByTwoTable> strata = tables(exposed, reference, NavelCalf::pen);
+        Set<String> other =
+                reference.stream().map(calf -> inSeason(calf, NavelCalf::pen)).collect(Collectors.toSet());
+        int both = (int) exposed.stream()
+                .filter(calf -> calf.pen() != null && other.contains(inSeason(calf, NavelCalf::pen)))
                 .map(NavelCalf::pen)
-                .filter(Objects::nonNull)
                 .distinct()
-                .forEach(pen -> byPen.put(pen, table(exposed, reference, calf -> pen.equals(calf.pen()))));
-        List<TwoByTwoTable> strata = new ArrayList<>(byPen.values());
-        int both = (int) strata.stream()
-                .filter(table -> table.exposed() > 0 && table.unexposed() > 0)
                 .count();
         return new OverPens(
                 both,
+                (int) Stream.concat(exposed.stream(), reference.stream())
+                        .map(NavelCalf::season)
+                        .distinct()
+                        .count(),
                 without,
                 Measured.of(() -> MantelHaenszel.riskRatio(strata, GroupRisk.LEVEL)),
                 Measured.of(
@@ -82,9 +89,32 @@ public record OverPens(
         return few > SHARE * expected.length || Arrays.stream(expected).anyMatch(count -> count < 1);
     }
 
+    /** A table for each season and, inside it, each value of a feature; calves without it are left out. */
+    static List<TwoByTwoTable> tables(
+            List<NavelCalf> exposed, List<NavelCalf> reference, Function<NavelCalf, String> feature) {
+        Map<String, List<List<NavelCalf>>> parts = new TreeMap<>();
+        for (List<NavelCalf> group : List.of(exposed, reference)) {
+            for (NavelCalf calf : group) {
+                if (feature.apply(calf) != null) {
+                    parts.computeIfAbsent(
+                                    inSeason(calf, feature), part -> List.of(new ArrayList<>(), new ArrayList<>()))
+                            .get(group == exposed ? 0 : 1)
+                            .add(calf);
+                }
+            }
+        }
+        return parts.values().stream()
+                .map(part -> table(part.get(0), part.get(1), calf -> true))
+                .toList();
+    }
+
+    private static String inSeason(NavelCalf calf, Function<NavelCalf, String> feature) {
+        return calf.season() + '\n' + feature.apply(calf);
+    }
+
     static OverPens none(String why) {
         Measured not = Measured.none(why);
-        return new OverPens(0, 0, not, not, not, Tested.none(why), Tested.none(why), false);
+        return new OverPens(0, 0, 0, not, not, not, Tested.none(why), Tested.none(why), false);
     }
 
     /** Cases and others of the two groups, of the calves that match. */

@@ -37,10 +37,19 @@ public final class Plain {
                 : ratio(ratio.low()) + " to " + ratio(ratio.high());
     }
 
-    /** A difference of risks in percentage points, its direction in a word. */
-    public static String points(double difference, String more, String less) {
-        String size = number(100 * Math.abs(difference), 1);
-        return size + " " + (difference < 0 ? less : more);
+    /**
+     * A difference of risks in percentage points, its direction in a word.
+     *
+     * @param calves in the smaller of the two groups
+     */
+    public static String points(double difference, String more, String less, int calves) {
+        return points(difference, calves) + " " + (difference < 0 ? less : more);
+    }
+
+    /** The size of a difference of risks in percentage points: whole below a hundred calves, unless that hides it. */
+    public static String points(double difference, int calves) {
+        double size = 100 * Math.abs(difference);
+        return number(size, calves < 100 && (size >= 0.5 || size < 0.05) ? 0 : 1);
     }
 
     /** A count with its noun, such as {@code one calf} or {@code 1,204 calves}. */
