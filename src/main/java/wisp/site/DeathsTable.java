@@ -18,7 +18,10 @@ public record DeathsTable(List<String> ages, List<Row> rows) {
     /** One cause. */
     public record Row(String cause, List<Cell> cells, Cell total) {}
 
-    /** One count and last season's beside it; an address is empty where its count is 0. */
+    /**
+     * One count and last season's beside it; an address is empty where its count is 0. Of last season only the totals
+     * have one: as many more would make the page heavy, and last season's own page has them all.
+     */
     public record Cell(int count, String href, int lastSeason, String lastSeasonHref) {
 
         /** Whether nobody died, in either season. */
@@ -56,13 +59,13 @@ public record DeathsTable(List<String> ages, List<Row> rows) {
     private static Row row(String name, Deaths.Cause cause, String before, SeasonLinks links) {
         List<Cell> cells = new ArrayList<>();
         cause.byAge()
-                .forEach((age, calves) ->
-                        cells.add(cell(calves, cause.lastSeason().get(age), before, links)));
-        return new Row(name, cells, cell(cause.total(), cause.allLastSeason(), before, links));
-    }
-
-    private static Cell cell(CalfList calves, int lastSeason, String before, SeasonLinks links) {
-        String then = lastSeason == 0 ? "" : links.before(calves, before);
-        return new Cell(calves.count(), links.calves(calves), lastSeason, then);
+                .forEach((age, calves) -> cells.add(new Cell(
+                        calves.count(), links.calves(calves), cause.lastSeason().get(age), "")));
+        CalfList total = cause.total();
+        int then = cause.allLastSeason();
+        return new Row(
+                name,
+                cells,
+                new Cell(total.count(), links.calves(total), then, then == 0 ? "" : links.before(total, before)));
     }
 }

@@ -81,8 +81,7 @@ class CausesOfDeathsTest {
         int dead = deaths.at("/all/last_season_by_age/7 to 28 d").asInt();
         assertTrue(dead > 0);
         assertTrue(
-                Pattern.compile("deaths\\.fourth_week\\.&amp;season=2024-25\">" + dead + "</a>|"
-                                + "season=2024-25[^\"]*deaths\\.fourth_week\\.[^\"]*\">" + dead + "</a>")
+                Pattern.compile("list=deaths\\.fourth_week\\.\">\\d+</a> / " + dead + "</td>")
                         .matcher(page)
                         .find(),
                 page);

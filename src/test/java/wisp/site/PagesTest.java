@@ -130,7 +130,7 @@ class PagesTest {
     void filtersStayInEveryLink() {
         String page = demo.get("/?season=2024-25&sex=female&as-of=2025-12-31")
                 .body()
-                .replaceAll("(?s)<p class=\"asof\">.*?</p>", "");
+                .replaceAll("(?s)<p class=\"(asof|only)\">.*?</p>", "");
         Matcher link = LINK.matcher(page);
         while (link.find()) {
             String address = link.group(1);
