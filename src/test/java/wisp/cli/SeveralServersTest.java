@@ -9,6 +9,7 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -21,6 +22,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -138,19 +140,30 @@ class SeveralServersTest {
                     }
                 }))
                 .toList();
-        List<Long> seen = new ArrayList<>();
         int all = 4 * each;
-        while (seen.size() < all) {
-            Follower follower = new Follower(servers.get(seen.size() % 3), seen.size());
-            for (int i = 0; i < 7 && seen.size() < all; i++) {
-                seen.add(follower.next());
-            }
-            follower.leave();
-        }
+        CompletableFuture<List<Long>> following = CompletableFuture.supplyAsync(() -> fromOneToAnother(all));
+        // a phone that was refused leaves the follower waiting for ever
         phones.forEach(CompletableFuture::join);
+        List<Long> seen = following.get(60, TimeUnit.SECONDS);
         assertEquals(IntStream.rangeClosed(1, all).mapToObj(Long::valueOf).toList(), seen);
         Verification found = records.get(0).log().verify();
         assertEquals(all + " ", found.events() + " " + found.problem());
+    }
+
+    private List<Long> fromOneToAnother(int all) {
+        List<Long> seen = new ArrayList<>();
+        try {
+            while (seen.size() < all) {
+                Follower follower = new Follower(servers.get(seen.size() % 3), seen.size());
+                for (int i = 0; i < 7 && seen.size() < all; i++) {
+                    seen.add(follower.next());
+                }
+                follower.leave();
+            }
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return seen;
     }
 
     private void post(String server, String calf) {
