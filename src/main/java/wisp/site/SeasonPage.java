@@ -118,12 +118,12 @@ public record SeasonPage(
         long figures =
                 answer.figures().stream().filter(SeasonFigure::lookedThrough).count();
         if (!compared(answer)) {
-            return "There is no earlier season, no group has others beside it, and no figure with a target has a"
-                    + " value.";
+            return "No earlier season could be compared, no group has others beside it, and no figure with a target"
+                    + " has a value.";
         }
         int groups = answer.strata().comparisons();
         String against = answer.before().isEmpty()
-                ? "There is no earlier season to compare with; "
+                ? "No earlier season could be compared; "
                 : "Mortality and " + figures + " other figures were compared with " + answer.before() + ", ";
         String others = groups == 0
                 ? "no group could be compared with all other calves; "
