@@ -45,6 +45,7 @@ public final class Records implements AutoCloseable {
     private final Clock clock;
     private final Herd herd = Herd.following();
     private final Map<Instant, FutureTask<Cohort>> past = new LinkedHashMap<>();
+    private final Object dayHeadsLock = new Object();
     private DayHeads dayHeads = DayHeads.none(ZoneId.of("UTC"));
     private long followed;
 
@@ -141,13 +142,16 @@ public final class Records implements AutoCloseable {
     }
 
     /** The log's head at the end of each day of recording, by the farm's clocks. */
-    public synchronized DayHeads dayHeads() {
+    public DayHeads dayHeads() {
         ZoneId zone = cohort().farm().latest().zone();
-        if (!dayHeads.zone().equals(zone)) {
-            dayHeads = DayHeads.none(zone);
+        // a lock of its own: the first time the whole log is read, and nobody who writes should wait for that
+        synchronized (dayHeadsLock) {
+            if (!dayHeads.zone().equals(zone)) {
+                dayHeads = DayHeads.none(zone);
+            }
+            inBatches(dayHeads.head().sequence(), batch -> dayHeads = dayHeads.with(batch));
+            return dayHeads;
         }
-        inBatches(dayHeads.head().sequence(), batch -> dayHeads = dayHeads.with(batch));
-        return dayHeads;
     }
 
     /**
