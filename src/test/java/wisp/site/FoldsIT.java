@@ -162,7 +162,7 @@ class FoldsIT {
             byte[] pdf = browser.print();
             try (PDDocument paper = Loader.loadPDF(pdf)) {
                 assertEquals(1, paper.getNumberOfPages(), path);
-                String text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+                String text = new PDFTextStripper().getText(paper).replaceAll("[\\s\\u00a0]+", " ");
                 for (String words : List.of(
                         "143 calves treated within 60 minutes",
                         "not an experiment",
