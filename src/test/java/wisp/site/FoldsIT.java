@@ -131,7 +131,7 @@ class FoldsIT {
             browser.scripts(true);
             String text;
             try (PDDocument paper = Loader.loadPDF(pdf)) {
-                text = new PDFTextStripper().getText(paper).replaceAll("\\s+", " ");
+                text = new PDFTextStripper().getText(paper).replaceAll("[\\s\u00a0\u202f]+", " ");
             }
             String wanted = path.equals("/")
                     ? "Same mix of calves|poor|Episodes per 1000 calf-days at risk"
