@@ -99,7 +99,7 @@ class UsersIT {
         dead.forEach(row -> assertTrue(row.getText().contains("died"), row.getText()));
         browser.open(demo.address("/?season=2024-25"));
         int died = Integer.parseInt(cell("diarrhoea", "All ages").replaceAll("\\s*/.*", ""));
-        follow("table.matrix tr:has(a[href*='cause-diarrhoea'])", "" + died);
+        follow("td:has(a[href*='season=2024-25&list=deaths.any.diarrhoea'])", "" + died);
         List<WebElement> rows = all("tbody tr");
         assertEquals(died, rows.size());
         rows.forEach(row -> assertTrue(row.getText().contains("died at"), row.getText()));
