@@ -145,7 +145,8 @@ public record NavelsPage(
                                 .noneMatch(
                                         step -> step.reason().replace('-', ' ').equals(left.reason())))
                         .toList(),
-                NavelsWords.cautions(answer).stream().map(links::said).toList());
+                // what kind of evidence this is stands under the answer already
+                NavelsWords.cautions(answer).stream().skip(1).map(links::said).toList());
     }
 
     private static Pictures pictures(NavelsAnswer answer, Frame frame, NavelLinks links) {

@@ -32,6 +32,7 @@ import wisp.statistics.Interval;
 /** Draws the answer of the navels question: risk by class of delay, late against early, and the curve over minutes. */
 final class NavelsPictures {
     private static final int STROKES_MOST = 250;
+    private static final List<String> WAYS = List.of("one way", "two ways", "three ways", "four ways", "five ways");
 
     private final NavelsAnswer answer;
     private final NavelLinks links;
@@ -47,6 +48,7 @@ final class NavelsPictures {
         List<String> words = new ArrayList<>();
         List<String> names =
                 answer.classes().stream().map(one -> one.delay().word()).toList();
+        List<String> rows = new ArrayList<>(names);
         for (int i = 0; i < names.size(); i++) {
             DelayClass one = answer.classes().get(i);
             if (one.risk().at21Days().known()) {
@@ -61,6 +63,8 @@ final class NavelsPictures {
                         .saying(said)
                         .captioned(one.risk().cases() + " of " + one.risk().n())
                         .to(links.calves(one.delay(), CalvesBehind.Part.NUMERATOR)));
+            } else {
+                rows.set(i, names.get(i) + (one.risk().n() == 0 ? ": no calf" : ": no risk yet"));
             }
         }
         return Picture.of(
@@ -70,7 +74,7 @@ final class NavelsPictures {
                         ? "No risk can be given yet."
                         : "Dots with whiskers, one row a class of delay. " + String.join("; ", words) + ".",
                 Axis.fromZero("Risk (% of calves), with 95 % interval", Format.PERCENT),
-                Axis.categories("Birth to treatment", names),
+                Axis.categories("Birth to treatment", rows),
                 new Points("", Ink.FIRST, Along.X, marks));
     }
 
@@ -81,7 +85,7 @@ final class NavelsPictures {
         int penned = known - late.against().mantelHaenszel().withoutPen();
         int modelled = late.adjustedRatio().calves();
         Map<String, Measured> rows = new LinkedHashMap<>();
-        rows.put("crude" + of(known), late.against().riskRatio());
+        rows.put("crude" + of(known), late.against().shown());
         rows.put(
                 "within " + NavelMeasures.pens(late) + of(penned),
                 late.against().mantelHaenszel().riskRatio());
@@ -90,7 +94,7 @@ final class NavelsPictures {
         rows.put("adjusted" + of(modelled), late.adjustedRatio().riskRatio());
         List<NavelGroup> behind = List.of(
                 NavelGroup.KNOWN, NavelGroup.WITH_PEN, NavelGroup.KNOWN, NavelGroup.COMPARED, NavelGroup.COMPARED);
-        List<String> names = List.copyOf(rows.keySet());
+        List<String> names = new ArrayList<>(rows.keySet());
         List<Mark> marks = new ArrayList<>();
         List<String> words = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
@@ -104,6 +108,8 @@ final class NavelsPictures {
                         .saying(said)
                         .captioned(said)
                         .to(links.calves(behind.get(i))));
+            } else {
+                names.set(i, names.get(i) + ": " + notDrawn(ratio));
             }
         }
         List<Layer> layers = new ArrayList<>();
@@ -111,7 +117,9 @@ final class NavelsPictures {
         layers.add(new Points("", Ink.FIRST, Along.X, marks));
         return new Picture(
                 "navel-late",
-                "Late against early: the risk ratio in five ways",
+                marks.isEmpty()
+                        ? "Late against early: no risk ratio can be drawn"
+                        : "Late against early: the risk ratio in " + WAYS.get(marks.size() - 1),
                 words.isEmpty()
                         ? "No risk ratio can be given."
                         : "Dots with whiskers on a ratio scale about 1, no difference: " + String.join("; ", words)
@@ -119,6 +127,13 @@ final class NavelsPictures {
                 Axis.log("Risk ratio, over 60 min or none against 60 min or less", Format.NUMBER),
                 Axis.categories("Estimate (calves in it)", names),
                 layers);
+    }
+
+    /** What stands at a row that has no place on a ratio scale. */
+    private static String notDrawn(Measured ratio) {
+        return ratio.known() && !Double.isInfinite(ratio.interval().value())
+                ? Plain.ratio(ratio.interval().value()) + " (" + Plain.span(ratio.interval()) + ")"
+                : "cannot be estimated";
     }
 
     private static String of(int calves) {
@@ -168,7 +183,7 @@ final class NavelsPictures {
     /** The knots in words. */
     static String knots(DoseResponse dose) {
         return Arrays.stream(dose.knots())
-                .mapToObj(knot -> Plain.number(knot, knot < 10 ? 1 : 0))
+                .mapToObj(knot -> Plain.number(knot, 0))
                 .collect(Collectors.joining(", "));
     }
 

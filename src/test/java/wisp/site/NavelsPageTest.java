@@ -1,6 +1,7 @@
 package wisp.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -97,6 +98,8 @@ class NavelsPageTest {
         HttpResponse<String> page = get("/navels?pen=nowhere");
         assertEquals(200, page.statusCode());
         assertTrue(page.body().contains("is recorded.</p>"), page.body());
+        assertTrue(page.body().contains("Bring events in with"), page.body());
+        assertFalse(page.body().contains("<section"), "with no calf there is nothing more to say: " + page.body());
         assertEquals(200, get("/navels.csv?pen=nowhere").statusCode());
         assertEquals(200, get("/navels.png?pen=nowhere").statusCode());
         assertEquals(200, get("/navels-late.png?pen=nowhere").statusCode());

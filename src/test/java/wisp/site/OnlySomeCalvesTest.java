@@ -107,7 +107,7 @@ class OnlySomeCalvesTest {
                         demo.get("/api/v1/questions/navels?sex=female").body())
                 .get("sentence")
                 .asText();
-        assertTrue(navels.startsWith("Among female calves: of the "), navels);
+        assertTrue(navels.startsWith("Among female calves, of the "), navels);
         String pens = Json.read(demo.get("/api/v1/questions/pens?sex=female").body())
                 .at("/sentences/0")
                 .asText();

@@ -21,9 +21,11 @@ import wisp.statistics.Logistic;
  * @param calves in the model
  * @param cases among them
  * @param clusters pens, calves without a pen standing alone
+ * @param withoutPen calves without a pen
  * @param dropped covariates not used, and why
  * @param leftOut calves left out, by what was not recorded
  * @param method how it was fitted
+ * @param withCare what is to be minded where the cases do not bear the terms; empty where they do
  * @param why why it cannot be fitted, null where it can
  */
 public record AdjustedDose(
@@ -31,9 +33,11 @@ public record AdjustedDose(
         int calves,
         int cases,
         int clusters,
+        int withoutPen,
         Map<String, String> dropped,
         Map<String, Integer> leftOut,
         String method,
+        String withCare,
         String why) {
 
     /** The name of the term that the question is about. */
@@ -64,12 +68,15 @@ public record AdjustedDose(
         int pens = (int) Arrays.stream(clusters).distinct().count();
         List<Term> terms = List.of();
         String method = "";
-        String why = null;
+        String why = covariates.tooFew();
         try {
-            var fit = Logistic.fit(covariates.outcomes(), covariates.design(dose));
-            method = fit.coefficients().method();
-            Coefficients robust = pens < 2 ? null : ClusterRobust.of(fit, clusters, ClusterRobust.SmallSample.CLUSTERS);
-            terms = terms(names(covariates), fit.coefficients(), robust, pens);
+            if (why == null) {
+                var fit = Logistic.fit(covariates.outcomes(), covariates.design(dose));
+                method = fit.coefficients().method();
+                Coefficients robust =
+                        pens < 2 ? null : ClusterRobust.of(fit, clusters, ClusterRobust.SmallSample.CLUSTERS);
+                terms = terms(names(covariates), fit.coefficients(), robust, pens);
+            }
         } catch (CannotEstimate cannot) {
             why = cannot.getMessage();
         }
@@ -78,9 +85,13 @@ public record AdjustedDose(
                 covariates.calves().size(),
                 cases,
                 pens,
+                (int) covariates.calves().stream()
+                        .filter(calf -> calf.pen() == null)
+                        .count(),
                 covariates.dropped(),
                 covariates.leftOut(),
                 method,
+                covariates.withCare(1),
                 why);
     }
 

@@ -17,6 +17,7 @@ import wisp.statistics.Logistic;
  * @param covariates that were allowed for
  * @param dropped covariates not used, and why
  * @param leftOut calves of known delay left out, by what was not recorded
+ * @param withCare what is to be minded where the cases do not bear the terms; empty where they do
  */
 public record AdjustedRatio(
         Measured riskRatio,
@@ -24,7 +25,8 @@ public record AdjustedRatio(
         int calves,
         List<String> covariates,
         Map<String, String> dropped,
-        Map<String, Integer> leftOut) {
+        Map<String, Integer> leftOut,
+        String withCare) {
 
     static AdjustedRatio of(List<NavelCalf> everyone) {
         Covariates covariates =
@@ -32,12 +34,16 @@ public record AdjustedRatio(
         double[] late = covariates.calves().stream()
                 .mapToDouble(calf -> calf.late() ? 1 : 0)
                 .toArray();
-        Measured ratio = Measured.of(() -> {
-            double[][] design = covariates.design(late);
-            Coefficients fit = Logistic.fit(covariates.outcomes(), design).coefficients();
-            return GComputation.of(fit, Design.with(design, 1, 1), Design.with(design, 1, 0), GroupRisk.LEVEL)
-                    .ratio();
-        });
+        String tooFew = covariates.tooFew();
+        Measured ratio = tooFew != null
+                ? Measured.none(tooFew)
+                : Measured.of(() -> {
+                    double[][] design = covariates.design(late);
+                    Coefficients fit =
+                            Logistic.fit(covariates.outcomes(), design).coefficients();
+                    return GComputation.of(fit, Design.with(design, 1, 1), Design.with(design, 1, 0), GroupRisk.LEVEL)
+                            .ratio();
+                });
         List<NavelCalf> calves = covariates.calves();
         return new AdjustedRatio(
                 ratio,
@@ -46,6 +52,7 @@ public record AdjustedRatio(
                 calves.size(),
                 covariates.names(),
                 covariates.dropped(),
-                covariates.leftOut());
+                covariates.leftOut(),
+                covariates.withCare(1));
     }
 }

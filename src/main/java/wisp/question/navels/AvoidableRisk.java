@@ -19,8 +19,10 @@ import wisp.statistics.Logistic;
  * @param avoided the first less the second
  * @param minutes the delay that every calf is given, NaN where there is no estimate
  * @param calves in the model
+ * @param withCare what is to be minded where the cases do not bear the terms; empty where they do
  */
-public record AvoidableRisk(Measured asItWas, Measured ifEarly, Measured avoided, double minutes, int calves) {
+public record AvoidableRisk(
+        Measured asItWas, Measured ifEarly, Measured avoided, double minutes, int calves, String withCare) {
     private static final double DAY = Math.log(1440) / Math.log(2);
 
     static AvoidableRisk of(List<NavelCalf> everyone) {
@@ -35,6 +37,9 @@ public record AvoidableRisk(Measured asItWas, Measured ifEarly, Measured avoided
         double early = (first[(first.length - 1) / 2] + first[first.length / 2]) / 2;
         Covariates covariates =
                 Covariates.of(everyone.stream().filter(NavelCalf::known).toList());
+        if (covariates.tooFew() != null) {
+            return none(covariates.tooFew());
+        }
         GComputation[] found = new GComputation[1];
         Measured avoided = Measured.of(() -> {
             found[0] = standardised(covariates, early);
@@ -48,7 +53,8 @@ public record AvoidableRisk(Measured asItWas, Measured ifEarly, Measured avoided
                 new Measured(found[0].unexposed(), null),
                 avoided,
                 Math.pow(2, early),
-                covariates.calves().size());
+                covariates.calves().size(),
+                covariates.withCare(covariates.calves().stream().allMatch(NavelCalf::treated) ? 1 : 2));
     }
 
     private static GComputation standardised(Covariates covariates, double early) {
@@ -70,6 +76,6 @@ public record AvoidableRisk(Measured asItWas, Measured ifEarly, Measured avoided
 
     private static AvoidableRisk none(String why) {
         Measured not = Measured.none(why);
-        return new AvoidableRisk(not, not, not, Double.NaN, 0);
+        return new AvoidableRisk(not, not, not, Double.NaN, 0, "");
     }
 }

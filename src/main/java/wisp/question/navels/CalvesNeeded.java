@@ -20,9 +20,19 @@ public record CalvesNeeded(long inAll, long more, String why) {
         if (late.n() == 0 || early.n() == 0) {
             return new CalvesNeeded(-1, -1, "One of the two groups has no calf.");
         }
+        double one = (double) late.cases() / late.n();
+        double two = (double) early.cases() / early.n();
+        if (one == two) {
+            return new CalvesNeeded(-1, -1, "The two risks seen are the same.");
+        }
+        if (Math.min(one, two) == 0 || Math.max(one, two) == 1) {
+            return new CalvesNeeded(
+                    -1,
+                    -1,
+                    "In one of the two groups " + (Math.min(one, two) == 0 ? "no calf" : "every calf")
+                            + " fell ill, so that the size of the difference is not known.");
+        }
         try {
-            double one = (double) late.cases() / late.n();
-            double two = (double) early.cases() / early.n();
             double each = SampleSize.twoRisks(one, two, GroupRisk.LEVEL, POWER, 1);
             double worth = 2.0 * late.n() * early.n() / (late.n() + early.n());
             int now = late.n() + early.n();

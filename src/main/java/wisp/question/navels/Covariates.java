@@ -14,7 +14,8 @@ import java.util.function.Function;
  * that fewer than half of the calves have recorded would cost more calves than it is worth, and one that never varies
  * says nothing: such are dropped, and named. Night and season, on record for every calf, come last and only where the
  * cases (or the others, if they are fewer) bear ten for each column, that of the delay among them (Peduzzi and others
- * 1996, J Clin Epidemiol 49:1373).
+ * 1996, J Clin Epidemiol 49:1373). The others are kept against that rule, which is then said; below five cases, or
+ * five calves without, nothing is fitted at all.
  *
  * @param calves those with everything recorded
  * @param names of the covariates that are used
@@ -39,6 +40,9 @@ record Covariates(
 
     /** Cases that a column needs. */
     static final int CASES = 10;
+
+    /** Cases, and calves without, below which nothing is fitted. */
+    static final int LEAST = 5;
 
     private static final Map<String, Function<NavelCalf, Integer>> ALL = all();
 
@@ -102,7 +106,7 @@ record Covariates(
                         all.add(calves.stream().map(value).mapToDouble(v -> v).toArray()));
         double[] first = all.get(columns.length);
         if (Arrays.stream(first).distinct().count() < 2) {
-            dropped.put(name, "It is the same for every calf.");
+            dropped.put(name, calves.isEmpty() ? "No calf has it all on record." : "It is the same for every calf.");
             return this;
         }
         int fewer = fewer();
@@ -122,6 +126,34 @@ record Covariates(
     private int fewer() {
         int cases = (int) calves.stream().filter(NavelCalf::sick).count();
         return Math.min(cases, calves.size() - cases);
+    }
+
+    /** Why nothing is fitted, null where the cases bear it. */
+    String tooFew() {
+        if (fewer() >= LEAST) {
+            return null;
+        }
+        boolean cases = 2 * calves.stream().filter(NavelCalf::sick).count() <= calves.size();
+        return "Fewer than " + LEAST + (cases ? " cases" : " calves that were no case")
+                + ": not adjusted. So few cannot tell one reason from another.";
+    }
+
+    /**
+     * What is to be minded of a model whose terms are kept against the rule of ten a term; empty where they keep it.
+     *
+     * @param leading columns before the covariates, that of the delay among them
+     */
+    String withCare(int leading) {
+        int columns = leading + terms.size();
+        int cases = (int) calves.stream().filter(NavelCalf::sick).count();
+        if (fewer() >= CASES * columns) {
+            return "";
+        }
+        return " Read it with care: by the rule of ten a term its "
+                + (columns == 1 ? "one term needs " : columns + " terms need ")
+                + CASES * columns
+                + (fewer() == cases ? " cases" : " calves that were no case") + " and there are " + fewer()
+                + "; the terms are kept against that rule.";
     }
 
     /** How many calves are left out, by what was not recorded first. */

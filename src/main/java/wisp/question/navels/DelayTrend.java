@@ -1,5 +1,6 @@
 package wisp.question.navels;
 
+import java.util.Arrays;
 import java.util.List;
 import wisp.cohort.NavelDelay;
 import wisp.statistics.CochranArmitage;
@@ -21,6 +22,13 @@ final class DelayTrend {
             cases[i] = classes.get(i).risk().cases();
             totals[i] = classes.get(i).risk().n();
             scores[i] = i + 1.0;
+        }
+        int sick = Arrays.stream(cases).sum();
+        if (sick == 0 || sick == Arrays.stream(totals).sum()) {
+            return Tested.none((sick == 0 ? "No" : "Every") + " calf treated by 24 hours fell ill.");
+        }
+        if (Arrays.stream(totals).filter(n -> n > 0).count() < 2) {
+            return Tested.none("All calves treated by 24 hours are of one class.");
         }
         return Tested.of(() -> {
             TrendTest trend = CochranArmitage.normal(cases, totals, scores);

@@ -52,7 +52,7 @@ public record DoseResponse(List<Point> points, double[] knots, double[] minutes,
                     bent(treated, curve, dose),
                     null);
         } catch (CannotEstimate cannot) {
-            return none(minutes, cannot.getMessage());
+            return none(minutes, "Too many calves have the same delay to draw a curve.");
         }
     }
 

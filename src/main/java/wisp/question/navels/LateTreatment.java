@@ -3,8 +3,6 @@ package wisp.question.navels;
 import java.util.List;
 import wisp.statistics.CannotEstimate;
 import wisp.statistics.EValue;
-import wisp.statistics.MantelHaenszel;
-import wisp.statistics.TwoByTwoTable;
 
 /**
  * Calves treated after more than 60 minutes or not by 24 h, beside those treated within 60 minutes.
@@ -39,15 +37,11 @@ public record LateTreatment(
                 GroupRisk.of(late, days),
                 GroupRisk.of(early, days),
                 against,
-                pooled(OverPens.tables(late, early, calf -> "all")),
-                pooled(OverPens.tables(late, early, calf -> calf.night() ? "night" : "day")),
+                OverPens.riskRatio(OverPens.tables(late, early, calf -> "all")),
+                OverPens.riskRatio(OverPens.tables(late, early, calf -> calf.night() ? "night" : "day")),
                 AdjustedDose.of(everyone),
                 AdjustedRatio.of(everyone),
                 eValue(against.riskRatio()));
-    }
-
-    private static Measured pooled(List<TwoByTwoTable> strata) {
-        return Measured.of(() -> MantelHaenszel.riskRatio(strata, GroupRisk.LEVEL));
     }
 
     private static EValue eValue(Measured ratio) {

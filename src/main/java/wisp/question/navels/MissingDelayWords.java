@@ -25,7 +25,7 @@ public final class MissingDelayWords {
         Measured ratio = missing.untreatedLeftOut();
         return ratio.known()
                 ? who + "is " + ratio(ratio.interval()) + (ratio.excludes(1) ? "." : ", which could be chance.")
-                : who + "cannot be said: " + ratio.why();
+                : who + "cannot be said. " + ratio.why();
     }
 
     private static String unknown(MissingDelay missing) {

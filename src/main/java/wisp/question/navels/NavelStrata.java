@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import wisp.indicator.Stratum;
-import wisp.statistics.Homogeneity;
-import wisp.statistics.MantelHaenszel;
 import wisp.statistics.MultipleTesting;
 import wisp.statistics.TwoByTwoTable;
 
@@ -48,8 +46,8 @@ public record NavelStrata(
         return new NavelStrata(
                 by,
                 adjusted(strata),
-                Measured.of(() -> MantelHaenszel.riskRatio(tables, GroupRisk.LEVEL)),
-                Tested.of(() -> Homogeneity.breslowDayTarone(tables)),
+                OverPens.riskRatio(tables),
+                OverPens.homogeneity(tables),
                 OverPens.sparse(tables),
                 null);
     }

@@ -52,7 +52,7 @@ public final class NavelStrataSentence {
 
     private static String differing(Tested homogeneity, boolean sparse) {
         if (!homogeneity.known()) {
-            return "Whether the groups differ from each other in this cannot be tested: " + homogeneity.why();
+            return "Whether the groups differ from each other in this cannot be tested. " + homogeneity.why();
         }
         String p = " (" + homogeneity.method() + ", p " + Plain.p(homogeneity.p()) + ")";
         if (sparse) {

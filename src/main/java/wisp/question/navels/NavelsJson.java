@@ -186,7 +186,7 @@ public final class NavelsJson {
         CalvesNeeded needed = answer.needed();
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         json.put("power", CalvesNeeded.POWER);
-        json.put("settled", answer.late().against().moreThanChance());
+        json.put("settled", Withstanding.whole(answer));
         if (needed.why() == null) {
             json.put("in_all", needed.inAll());
             json.put("more", needed.more());

@@ -2,7 +2,6 @@ package wisp.question.navels;
 
 import wisp.indicator.Rule;
 import wisp.indicator.Selection;
-import wisp.indicator.SelectionWords;
 import wisp.question.Counted;
 
 /**
@@ -25,7 +24,12 @@ final class NavelsSentence {
     }
 
     static Counted of(NavelsAnswer answer) {
-        return new Counted(SelectionWords.among(answer.only(), new NavelsSentence(answer).words()));
+        String words = new NavelsSentence(answer).words();
+        return new Counted(
+                answer.only().isEmpty()
+                        ? words
+                        : "Among " + answer.only() + ", " + Character.toLowerCase(words.charAt(0))
+                                + words.substring(1));
     }
 
     private static String span(String text) {
@@ -108,7 +112,7 @@ final class NavelsSentence {
 
     private String compared() {
         TwoGroups against = answer.late().against();
-        Measured ratio = against.ratioAt21Days().known() ? against.ratioAt21Days() : against.riskRatio();
+        Measured ratio = against.shown();
         boolean more = against.moreThanChance();
         if (!ratio.known()) {
             return "They cannot be compared yet.";

@@ -53,24 +53,40 @@ public final class NavelsWords {
         AdjustedDose model = answer.late().adjusted();
         AdjustedDose.Term dose = model.dose();
         if (dose == null) {
-            return new Counted("No model of the delay: " + model.why());
+            return new Counted("Minute by minute nothing is fitted. " + model.why());
         }
         Interval odds = dose.oddsRatio();
         boolean apart = odds.low() > 1 || odds.high() < 1;
         boolean apartInPens = dose.clustered() == null
                 || dose.clustered().low() > 0
                 || dose.clustered().high() < 0;
-        String chance = apart && apartInPens ? "" : "; it could be chance";
+        boolean sure = apart && apartInPens;
+        String chance = sure ? "" : "; it could be chance";
         NavelGroup in = NavelGroup.MODELLED;
+        int pens = model.clusters() - model.withoutPen();
         return new Counted("Each doubling of the delay multiplies the odds of a navel infection by "
                 + Plain.ratio(odds.value())
                 + " (95 % interval " + Plain.span(odds) + ")" + chance + ". "
                 + in.count(model.calves(), Plain.count(model.calves(), "treated calf", "treated calves")) + ", "
                 + in.cases(model.cases(), Plain.count(model.cases(), "case", "cases")) + ", "
-                + Plain.count(model.clusters(), "pen", "pens") + " (a calf without one counts as one)."
-                + (model.cases() < 10 * Math.max(1, model.terms().size() - 1)
-                        ? " Fewer than ten cases for each term: read it with care."
-                        : ""));
+                + Plain.count(pens, "pen", "pens")
+                + (model.withoutPen() == 0
+                        ? "."
+                        : ", and " + Plain.count(model.withoutPen(), "calf", "calves") + " without one.")
+                + (sure ? "" : fewerThanAbove(answer)) + model.withCare());
+    }
+
+    /** Why the model can show less than the classes and the headline, where one of them finds more than chance. */
+    private static String fewerThanAbove(NavelsAnswer answer) {
+        int known = answer.late().known().n();
+        int modelled = answer.late().adjusted().calves();
+        boolean above = answer.late().against().moreThanChance()
+                || answer.trend().known() && answer.trend().p() < 1 - GroupRisk.LEVEL;
+        return !above || modelled == known
+                ? ""
+                : " It leaves out calves not treated by 24 hours and those with something it allows for not on record,"
+                        + " so that it holds " + NavelGroup.MODELLED.count(modelled, Plain.whole(modelled)) + " of "
+                        + NavelGroup.KNOWN.count(known, Plain.whole(known)) + " and can show less than is said above.";
     }
 
     /** Late against early within pens: how many pens lend anything, and whether they differ. */
@@ -79,11 +95,12 @@ public final class NavelsWords {
         if (answer.late().against().why() != null || pens.pens() == 0) {
             return new Counted("No pen holds both early and late calves, so that nothing can be compared within pens.");
         }
-        String who = Plain.count(pens.pens(), "pen holds", "pens hold") + " both early and late calves"
+        String who = (pens.pens() == 1 ? "One pen holds" : Plain.whole(pens.pens()) + " pens hold")
+                + " both early and late calves"
                 + (pens.seasons() > 1 ? " of one season, and each season is compared by itself" : "")
                 + (pens.withoutPen() == 0 ? ". " : "; " + withoutPen(pens.withoutPen()) + " no pen on record. ");
         if (!pens.homogeneity().known()) {
-            return new Counted(who + "Whether pens differ in this cannot be tested: "
+            return new Counted(who + "Whether pens differ in this cannot be tested. "
                     + pens.homogeneity().why());
         }
         String p = " (Breslow–Day–Tarone, p " + Plain.p(pens.homogeneity().p()) + ").";
@@ -103,8 +120,11 @@ public final class NavelsWords {
         return NavelGroup.WITHOUT_PEN.count(n, Plain.count(n, "calf", "calves")) + (n == 1 ? " has" : " have");
     }
 
-    /** Whom the model leaves out, and what it does not allow for. */
+    /** Whom the model leaves out, and what it does not allow for; why not is said beside the adjusted ratio. */
     public static Counted modelled(AdjustedDose model) {
+        if (model.why() != null) {
+            return new Counted("");
+        }
         StringBuilder words = new StringBuilder();
         if (!model.leftOut().isEmpty()) {
             List<String> left = new ArrayList<>();
@@ -115,9 +135,12 @@ public final class NavelsWords {
                     .append(String.join(", ", left))
                     .append('.');
         }
-        return new Counted(words.append(RatioWords.notAllowedFor(model.dropped()))
-                .toString()
-                .strip());
+        if (!model.dropped().isEmpty()) {
+            words.append(" Not allowed for: ")
+                    .append(covariates(List.copyOf(model.dropped().keySet())))
+                    .append('.');
+        }
+        return new Counted(words.toString().strip());
     }
 
     /** The E-value. */
@@ -141,11 +164,11 @@ public final class NavelsWords {
     public static Counted avoidable(NavelsAnswer answer) {
         AvoidableRisk avoidable = answer.avoidable();
         if (!avoidable.avoided().known()) {
-            return new Counted("What would be avoided if every calf were treated within 15 minutes cannot be said: "
+            return new Counted("What would be avoided if every calf were treated within 15 minutes cannot be said. "
                     + avoidable.avoided().why());
         }
         Interval points = avoidable.avoided().interval();
-        String chance = points.low() <= 0 && points.high() >= 0 ? ", so that it could be nothing at all" : "";
+        String chance = points.low() <= 0 && points.high() >= 0 ? ", so that the gain could be nothing at all" : "";
         int n = avoidable.calves();
         return new Counted("Had every calf been treated within 15 minutes, at " + Plain.number(avoidable.minutes(), 0)
                 + (Plain.number(avoidable.minutes(), 0).equals("1") ? " minute" : " minutes")
@@ -155,25 +178,32 @@ public final class NavelsWords {
                 + Plain.points(points.low(), "fewer", "more", n) + " to "
                 + Plain.points(points.high(), "fewer", "more", n)
                 + chance + "). This stands on " + NavelGroup.COMPARED.count(n, Plain.count(n, "calf", "calves"))
-                + " of known delay with everything on record that is allowed for.");
+                + " of known delay with everything on record that is allowed for." + avoidable.withCare());
     }
 
     /** How many calves would settle it. */
     public static Counted needed(NavelsAnswer answer) {
         TwoGroups against = answer.late().against();
+        if (Withstanding.whole(answer)) {
+            return new Counted("As far as chance goes, it is settled that calves treated late fared "
+                    + (against.riskRatio().interval().value() > 1 ? "worse" : "better") + " than those treated early."
+                    + " What treating every calf within 15 minutes would change is another question. More calves would"
+                    + " tell the size of the difference more narrowly, not whether delay is the reason.");
+        }
         if (against.moreThanChance()) {
-            return new Counted(
-                    "As far as chance goes, it is settled for the calves whose delay is known: the interval leaves out"
-                            + " no difference. More calves would tell its size more narrowly, not whether delay is the"
-                            + " reason.");
+            return new Counted("Whether calves treated late fare otherwise than those treated early is not settled: the"
+                    + " bare difference between late and early is more than chance alone makes likely, but "
+                    + Withstanding.but(answer) + ".");
         }
         if (against.riskRatio().excludes(1) || against.ratioAt21Days().excludes(1)) {
             return new Counted(
-                    "Whether it is settled hangs on the way of reckoning: intervals and exact test do not agree.");
+                    "Whether it is settled that late and early differ hangs on the way of reckoning: intervals and exact test do"
+                            + " not agree.");
         }
         CalvesNeeded needed = answer.needed();
         if (needed.why() != null) {
-            return new Counted("How many calves would settle it cannot be said: " + needed.why());
+            return new Counted(
+                    "How many calves would settle whether late and early differ cannot be said. " + needed.why());
         }
         int known = answer.late().known().n();
         if (needed.inAll() > NO_HERD * known) {
@@ -199,7 +229,8 @@ public final class NavelsWords {
         if (censored > 0) {
             cautions.add(NavelGroup.CENSORED.count(censored, Plain.count(censored, "calf", "calves"))
                     + (censored == 1 ? " has" : " have")
-                    + " not been followed to the end, having left or being too young. Risks at 21 days allow for that;"
+                    + " not been followed to the end, " + ending(answer, censored)
+                    + ". Risks at 21 days allow for that;"
                     + " ratios and tests of counts take such calves as not sick, which is fair only if early and late"
                     + " calves leave alike.");
         }
@@ -208,6 +239,14 @@ public final class NavelsWords {
                 "Navels that look bad are looked at more often. Product, way of use and medicines are for the vet in"
                         + " charge to decide.");
         return cautions.stream().map(Counted::new).toList();
+    }
+
+    /** Why calves were not followed to 21 days: those still followed are too young, the others left. */
+    private static String ending(NavelsAnswer answer, int censored) {
+        int young = (int) NavelGroup.CENSORED.of(answer.calves()).stream()
+                .filter(calf -> calf.verdict().pending())
+                .count();
+        return young == 0 ? "having left" : young == censored ? "being too young" : "having left or being too young";
     }
 
     /** Covariates in words. */

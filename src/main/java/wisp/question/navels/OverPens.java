@@ -58,15 +58,45 @@ public record OverPens(
                         .distinct()
                         .count(),
                 without,
-                Measured.of(() -> MantelHaenszel.riskRatio(strata, GroupRisk.LEVEL)),
+                riskRatio(strata),
                 Measured.of(
                         () -> MantelHaenszel.oddsRatio(strata, GroupRisk.LEVEL),
                         () -> MantelHaenszel.exactOddsRatio(strata, GroupRisk.LEVEL)),
                 Measured.of(() ->
                         MantelHaenszel.riskDifference(strata, GroupRisk.LEVEL, MantelHaenszel.DifferenceVariance.SATO)),
                 Tested.of(() -> MantelHaenszel.chiSquare(strata, false)),
-                Tested.of(() -> Homogeneity.breslowDayTarone(strata)),
+                homogeneity(strata),
                 sparse(strata));
+    }
+
+    /** The risk ratio pooled over tables, or in plain words why there is none. */
+    static Measured riskRatio(List<TwoByTwoTable> strata) {
+        List<TwoByTwoTable> both = strata.stream()
+                .filter(t -> t.exposed() > 0 && t.unexposed() > 0)
+                .toList();
+        if (both.isEmpty()) {
+            return Measured.none("Nowhere do both groups stand side by side.");
+        }
+        if (both.stream().allMatch(t -> t.exposedCases() == 0)
+                || both.stream().allMatch(t -> t.unexposedCases() == 0)) {
+            return Measured.none("Where both groups stand side by side, one of them has no case.");
+        }
+        return Measured.of(() -> MantelHaenszel.riskRatio(strata, GroupRisk.LEVEL));
+    }
+
+    /** Whether tables differ in the odds ratio, or in plain words why that cannot be told. */
+    static Tested homogeneity(List<TwoByTwoTable> strata) {
+        List<TwoByTwoTable> telling = strata.stream()
+                .filter(t -> t.exposed() > 0 && t.unexposed() > 0 && t.cases() > 0 && t.cases() < t.total())
+                .toList();
+        if (telling.size() < 2) {
+            return Tested.none("It takes two of them that hold both groups, with cases and calves that were none.");
+        }
+        if (telling.stream().allMatch(t -> t.exposedCases() == 0 || t.unexposedOthers() == 0)
+                || telling.stream().allMatch(t -> t.unexposedCases() == 0 || t.exposedOthers() == 0)) {
+            return Tested.none("In every one of them no calf, or every calf, of one group is a case.");
+        }
+        return Tested.of(() -> Homogeneity.breslowDayTarone(strata));
     }
 
     /**

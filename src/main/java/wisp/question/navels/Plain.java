@@ -18,14 +18,13 @@ public final class Plain {
         return number(100 * share.low(), places) + " to " + number(100 * share.high(), places) + " %";
     }
 
-    /** A ratio with two significant figures, and with a third where it would otherwise read as 1. */
+    /** A ratio with two significant figures, and with a third where it would otherwise read as 1; never more. */
     public static String ratio(double ratio) {
         if (ratio == 0) {
             return "0";
         }
         if (ratio != 1 && Math.abs(ratio - 1) < 0.05) {
-            String near = number(ratio, 2);
-            return near.equals("1.00") ? number(ratio, 3) : near;
+            return number(ratio, 2);
         }
         return number(ratio, ratio >= 10 ? 0 : ratio < 0.1 ? 2 : 1);
     }

@@ -13,7 +13,8 @@ public final class RatioWords {
     public static Counted of(NavelsAnswer answer) {
         LateTreatment late = answer.late();
         boolean apart = late.against().mantelHaenszel().seasons() > 1;
-        return new Counted("Crude: every calf of known delay. Within pens" + (apart ? " and seasons" : "")
+        return new Counted("Crude: every calf of known delay, the risks by 21 days as in the answer above. Within pens"
+                + (apart ? " and seasons" : "")
                 + ", within night (22 to 6 h by the farm's clock; common practice, no source) and day"
                 + (apart ? " of each season" : "") + ": like compared with like, and pooled (Mantel–Haenszel). "
                 + adjusted(late.adjustedRatio()));
@@ -34,7 +35,8 @@ public final class RatioWords {
                         ? ""
                         : " (" + NavelGroup.NOT_COMPARED.count(without, Plain.whole(without))
                                 + (without == 1 ? " has not)" : " have not)"))
-                + "; above it the crude ratio of just these." + notAllowedFor(adjusted.dropped());
+                + "; above it the crude ratio of just these."
+                + adjusted.withCare() + notAllowedFor(adjusted.dropped());
     }
 
     /** What a model does not allow for, and why; each after a blank. */

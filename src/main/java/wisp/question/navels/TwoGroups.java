@@ -60,6 +60,11 @@ public record TwoGroups(
                 () -> RiskRatio.of(table, GroupRisk.LEVEL, RiskRatio.Method.KOOPMAN_SCORE));
     }
 
+    /** The ratio shown first: of the risks at 21 days, or of the counts where that is not to be had. */
+    public Measured shown() {
+        return ratioAt21Days.known() ? ratioAt21Days : riskRatio;
+    }
+
     /** Whether every way of looking at it, ratio of counts, ratio at 21 days and exact test, finds more than chance. */
     public boolean moreThanChance() {
         return riskRatio.excludes(1) && ratioAt21Days.excludes(1) && fisher.known() && fisher.p() < 1 - GroupRisk.LEVEL;

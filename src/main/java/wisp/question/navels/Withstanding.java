@@ -40,6 +40,37 @@ final class Withstanding {
     /** What the ratio was looked at with, and what became of it. */
     private record Check(String with, Outcome outcome) {}
 
+    /**
+     * Whether the difference is more than chance by itself, with what is on record allowed for, and with the unwritten
+     * delays placed worst for it.
+     */
+    static boolean whole(NavelsAnswer answer) {
+        return answer.late().against().moreThanChance() && but(answer).isEmpty();
+    }
+
+    /** What speaks against a bare difference beyond chance, as clauses; empty where nothing does. */
+    static String but(NavelsAnswer answer) {
+        double ratio = answer.late().against().riskRatio().interval().value();
+        List<String> against = new ArrayList<>();
+        checks(answer.late(), ratio > 1).stream()
+                .filter(check -> check.outcome() != Outcome.STAYS)
+                .forEach(check -> against.add(check.with() + " " + check.outcome().words));
+        if (!answer.late().adjustedRatio().riskRatio().known()) {
+            against.add("nothing that differs between the calves besides could be allowed for");
+        }
+        Outcome unwritten = unwritten(answer, ratio);
+        if (unwritten != Outcome.STAYS) {
+            against.add("with " + UNWRITTEN + " placed worst " + unwritten.words);
+        }
+        return String.join(", and ", against);
+    }
+
+    private static Outcome unwritten(NavelsAnswer answer, double ratio) {
+        return answer.missing().calves() == 0
+                ? Outcome.STAYS
+                : Outcome.of(answer.missing().worst(ratio), ratio > 1);
+    }
+
     /** A sentence after a blank, or nothing where no difference beyond chance is claimed. */
     static String of(NavelsAnswer answer) {
         if (!answer.late().against().moreThanChance()) {
@@ -47,9 +78,7 @@ final class Withstanding {
         }
         double ratio = answer.late().against().riskRatio().interval().value();
         List<Check> checks = checks(answer.late(), ratio > 1);
-        Outcome unwritten = answer.missing().calves() == 0
-                ? Outcome.STAYS
-                : Outcome.of(answer.missing().worst(ratio), ratio > 1);
+        Outcome unwritten = unwritten(answer, ratio);
         String failing = checks.stream()
                 .filter(check -> check.outcome() != Outcome.STAYS)
                 .map(check -> check.with() + " " + check.outcome().words)

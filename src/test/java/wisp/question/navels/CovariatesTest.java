@@ -55,7 +55,62 @@ class CovariatesTest {
                 answer.late().adjustedRatio().dropped().get(Covariates.NIGHT));
         assertTrue(
                 RatioWords.of(answer).plain().contains(" Not allowed for: birth at night. With it the model needs 20"));
-        assertTrue(NavelsWords.modelled(answer.late().adjusted()).plain().contains("Not allowed for: birth at night."));
+        assertTrue(NavelsWords.modelled(answer.late().adjusted())
+                .plain()
+                .endsWith("Not allowed for: cleanliness, calving ease, colostrum by 6 hours and birth at night."));
+    }
+
+    @Test
+    void belowFiveCasesNothingIsAdjusted() {
+        NavelsAnswer few =
+                new NavelHerd().add("a", EARLY, 30, 1).add("a", LATE, 30, 3).answer();
+        String why = "Fewer than 5 cases: not adjusted. So few cannot tell one reason from another.";
+        assertEquals(why, few.late().adjustedRatio().riskRatio().why());
+        assertEquals(why, few.late().adjusted().why());
+        assertTrue(few.late().adjusted().terms().isEmpty());
+        assertTrue(NavelsWords.modelled(few.late().adjusted()).plain().isEmpty());
+        assertEquals(
+                "Fewer than 5 calves that were no case: not adjusted. So few cannot tell one reason from another.",
+                new NavelHerd()
+                        .add("a", EARLY, 30, 27)
+                        .add("a", LATE, 30, 29)
+                        .answer()
+                        .late()
+                        .adjusted()
+                        .why());
+        NavelsAnswer soon = new NavelHerd()
+                .add("a", Duration.ofMinutes(5), 30, 1)
+                .add("a", LATE, 30, 3)
+                .answer();
+        assertEquals(
+                "What would be avoided if every calf were treated within 15 minutes cannot be said. " + why,
+                NavelsWords.avoidable(soon).plain());
+        NavelsAnswer five =
+                new NavelHerd().add("a", EARLY, 30, 1).add("a", LATE, 30, 4).answer();
+        assertTrue(five.late().adjustedRatio().riskRatio().known());
+        assertEquals(
+                " Read it with care: by the rule of ten a term its one term needs 10 cases and there are 5; the terms"
+                        + " are kept against that rule.",
+                five.late().adjustedRatio().withCare());
+        assertEquals("", nightOnly(10).answer().late().adjusted().withCare());
+    }
+
+    @Test
+    void ofNoCalfNothingIsSaidToBeTheSame() {
+        assertEquals(
+                "No calf has it all on record.",
+                Covariates.of(List.of()).dropped().get("cleanliness"));
+    }
+
+    @Test
+    void whereAModelShowsLessThanTheClassesItSaysWhy() {
+        NavelHerd herd =
+                new NavelHerd().add("a", EARLY, 100, 10).add("a", LATE, 60, 8).add(null, null, 40, 30);
+        String said = NavelsWords.doubling(herd.answer()).plain();
+        assertTrue(
+                said.contains("it could be chance. 160 treated calves, 18 cases, one pen. It leaves out calves not"),
+                said);
+        assertTrue(said.contains("so that it holds 160 of 200 and can show less than is said above."), said);
     }
 
     @Test

@@ -127,7 +127,7 @@ class NavelStrataTest {
         assertTrue(
                 one.startsWith("Divided by calving pen, one group alone can be compared; in it the difference of late"
                         + " from early treatment could be chance. Whether the groups differ from each other in this"
-                        + " cannot be tested: "),
+                        + " cannot be tested. It takes two of them"),
                 one);
         assertEquals(
                 "Divided by calving pen, no group has both calves treated within 60 minutes and calves treated later, so"

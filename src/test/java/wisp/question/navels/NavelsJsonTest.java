@@ -113,6 +113,18 @@ class NavelsJsonTest {
     }
 
     @Test
+    void belowTheFloorTheModelIsNullWithAReason() {
+        JsonNode late = json(new NavelHerd()
+                        .add("a", Duration.ofMinutes(10), 20, 1)
+                        .add("a", Duration.ofHours(3), 20, 3))
+                .get("late");
+        assertTrue(late.get("adjusted").get("terms").isEmpty());
+        assertTrue(late.get("adjusted").get("why").asText().startsWith("Fewer than 5 cases: not adjusted."));
+        assertTrue(late.get("adjusted_risk_ratio").get("value").isNull());
+        assertTrue(late.get("adjusted_risk_ratio").get("why").asText().startsWith("Fewer than 5 cases"));
+    }
+
+    @Test
     void anEndlessRatioIsNullAndSaysWhy() {
         JsonNode json =
                 json(new NavelHerd().add("a", Duration.ofMinutes(10), 20, 0).add("a", Duration.ofHours(3), 20, 5));

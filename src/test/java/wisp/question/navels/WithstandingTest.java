@@ -22,7 +22,16 @@ class WithstandingTest {
         unwritten(herd, 2, 1);
         assertEquals(
                 " It stays so with the delays that nobody wrote down placed worst.", Withstanding.of(herd.answer()));
+        assertTrue(NavelsWords.needed(herd.answer())
+                .plain()
+                .startsWith("As far as chance goes, it is settled that calves treated late fared worse than those"
+                        + " treated early."));
         unwritten(herd, 8, 6);
+        assertEquals(
+                "Whether calves treated late fare otherwise than those treated early is not settled: the bare difference"
+                        + " between late and early is more than chance alone makes likely, but with the delays that"
+                        + " nobody wrote down placed worst it could be chance.",
+                NavelsWords.needed(herd.answer()).plain());
         assertEquals(
                 " It would not hold if the delays that nobody wrote down were placed worst: then it could be chance.",
                 Withstanding.of(herd.answer()));
