@@ -147,7 +147,8 @@ class NavelCountsTest {
                 "In one of the two groups no calf fell ill, so that the size of the difference is not known")) {
             assertTrue(page.contains(words), words + ": " + page);
         }
-        for (String words : List.of("in five ways", "Each doubling", "1 cases", "exposed", "strata", "counts as one")) {
+        for (String words :
+                List.of("in five ways", "Each doubling", "1 cases", "exposed", "the strata", "counts as one")) {
             assertFalse(page.contains(words), words + ": " + page);
         }
     }

@@ -197,8 +197,8 @@ public final class NavelsWords {
         }
         if (against.riskRatio().excludes(1) || against.ratioAt21Days().excludes(1)) {
             return new Counted(
-                    "Whether it is settled that late and early differ hangs on the way of reckoning: intervals and exact test do"
-                            + " not agree.");
+                    "Whether it is settled that late and early differ hangs on the way of reckoning: intervals and"
+                            + " exact test do not agree.");
         }
         CalvesNeeded needed = answer.needed();
         if (needed.why() != null) {
