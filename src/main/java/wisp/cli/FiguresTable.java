@@ -60,7 +60,7 @@ final class FiguresTable {
                     : switch (estimate.standing(target)) {
                         case MET -> ": met";
                         case MISSED -> ": missed";
-                        case UNSURE -> ": too few to say";
+                        case UNSURE -> estimate.few() ? ": too few to say" : ": interval spans the target";
                     };
             out.println("    " + whose + " " + (target.below() ? "below " : "at least ")
                     + number(target.value() * scale) + standing);

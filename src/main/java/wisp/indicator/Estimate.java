@@ -37,6 +37,9 @@ public record Estimate(
         List<Estimate> strata,
         Comparison comparison) {
 
+    /** From this many calves on it is not their number that leaves a target open. */
+    private static final int ENOUGH_FOR_A_TARGET = 100;
+
     /**
      * One step in which calves drop out.
      *
@@ -54,6 +57,11 @@ public record Estimate(
     /** How it stands to a target, null without one or without an interval. */
     public Target.Standing standing(Target target) {
         return target == null || interval == null ? null : target.standing(interval.low(), interval.high());
+    }
+
+    /** Whether so few calves, or episodes, are counted that their number alone may leave a target open. */
+    public boolean few() {
+        return verdicts.stream().filter(Verdict::atRisk).count() < ENOUGH_FOR_A_TARGET;
     }
 
     Estimate with(List<Estimate> otherStrata, Comparison other) {

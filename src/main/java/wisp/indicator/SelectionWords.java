@@ -21,19 +21,30 @@ public final class SelectionWords {
         if (!selection.filtered()) {
             return "";
         }
+        String where = bornWhere(selection);
+        return kind(selection, false) + (where.isEmpty() ? "" : " born" + where);
+    }
+
+    /** What the calves are beside where and when they were born, such as {@code female calves of breed Angus}. */
+    public static String kind(Selection selection, boolean one) {
         boolean sexed = selection.sex() != null && !selection.sex().equals("unknown");
-        StringBuilder words = new StringBuilder(sexed ? selection.sex() + " calves" : "calves");
+        StringBuilder words = new StringBuilder((sexed ? selection.sex() + " " : "") + (one ? "calf" : "calves"));
         words.append(selection.sex() != null && !sexed ? " of unknown sex" : "");
         words.append(selection.breed() == null ? "" : " of breed " + selection.breed());
-        words.append(parity(selection.parity()));
+        return words.append(parity(selection.parity())).toString();
+    }
+
+    /**
+     * Where and when they were born, such as {@code in north boxes, from 1 Mar to 31 Mar 2026}, after a space; empty
+     * where neither narrows them.
+     */
+    public static String bornWhere(Selection selection) {
         String dates = dates(selection.from(), selection.to());
-        if (selection.pen() != null) {
-            String pen = selection.pen().equals(Stratum.NOT_RECORDED) ? "a pen not recorded" : selection.pen();
-            words.append(" born in ").append(pen).append(dates.isEmpty() ? "" : ",");
-        } else if (!dates.isEmpty()) {
-            words.append(" born");
+        if (selection.pen() == null) {
+            return dates;
         }
-        return words + dates;
+        String pen = selection.pen().equals(Stratum.NOT_RECORDED) ? "a pen not recorded" : selection.pen();
+        return " in " + pen + (dates.isEmpty() ? "" : ",") + dates;
     }
 
     /**

@@ -9,12 +9,15 @@ import java.util.List;
 import java.util.Map;
 import wisp.chart.SvgPainter;
 import wisp.cohort.NavelDelay;
+import wisp.event.Died;
 import wisp.history.Episode;
+import wisp.history.Exit;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
 import wisp.history.Mark;
 import wisp.history.Withdrawn;
 import wisp.indicator.CalfFigures;
+import wisp.indicator.Conditions;
 import wisp.indicator.Definitions;
 import wisp.records.Records;
 
@@ -35,6 +38,7 @@ import wisp.records.Records;
  * @param tags its tags to look at again
  * @param withdrawn events that a correction withdrew or replaced
  * @param due what is to be done with it
+ * @param dead whether it died, so that nothing of it is now
  * @param mendable whether corrections may be written: only what is known now can be mended
  */
 public record CalfPage(
@@ -53,7 +57,8 @@ public record CalfPage(
         List<TagToLookAt> tags,
         List<Replaced> withdrawn,
         List<CalfDue> due,
-        boolean mendable) {
+        boolean mendable,
+        boolean dead) {
     private static final Duration LATE = Duration.ofHours(24);
     private static final String NO_HOUR =
             "The hour of its birth is not known, so that nothing of its first day can be told in hours.";
@@ -106,7 +111,7 @@ public record CalfPage(
         return new CalfPage(
                 frame,
                 CalfName.of(life),
-                summary(life, zone),
+                summary(life, zone, records.definitions().conditions()),
                 born ? pictures(life, records.definitions(), asked.cohort().cut()) : List.of(),
                 born && !life.birthTimeKnown() ? NO_HOUR : "",
                 EarTagRow.of(life),
@@ -123,7 +128,8 @@ public record CalfPage(
                         .map(one -> replaced(one, zone, mending))
                         .toList(),
                 CalfDue.of(life, row, asked, records),
-                now);
+                now,
+                life.exit() != null && life.exit().death());
     }
 
     /** The anchor of an event's line in the list. */
@@ -151,7 +157,7 @@ public record CalfPage(
         return pictures;
     }
 
-    static String summary(Life life, ZoneId zone) {
+    static String summary(Life life, ZoneId zone, Conditions conditions) {
         if (life.born() == null) {
             return "No birth is recorded for this animal, so that no figure counts it.";
         }
@@ -167,14 +173,27 @@ public record CalfPage(
         if (life.exit() != null) {
             String how = switch (life.exit().kind()) {
                 case BORN_DEAD -> "born dead";
-                case DIED ->
-                    "died " + Shown.moment(life.exit().time(), life.exit().timeKnown(), zone);
+                case DIED -> died(life, zone, conditions);
                 case LEFT ->
                     "left " + Shown.moment(life.exit().time(), life.exit().timeKnown(), zone);
             };
             parts.add(how);
         }
         return String.join("; ", parts) + ".";
+    }
+
+    private static String died(Life life, ZoneId zone, Conditions conditions) {
+        Exit exit = life.exit();
+        String cause = exit.event().data() instanceof Died died && died.cause() != null ? died.cause() : "";
+        long days = life.ageAt(exit.time()).toDays();
+        String age = days >= 2 ? days + " days" : Shown.age(life, exit.time());
+        return "died"
+                + (cause.isBlank()
+                        ? ""
+                        : " of " + EventWords.cause((Died) exit.event().data(), conditions))
+                + (cause.isBlank() ? "" : " (as recorded)") + " on "
+                + Shown.moment(exit.time(), exit.timeKnown(), zone) + " at " + age
+                + (cause.isBlank() ? ", cause not recorded" : "");
     }
 
     private static Line line(Life life, LifeEvent event, CalfFigures figures, Links links, Links mending) {

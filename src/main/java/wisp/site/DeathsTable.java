@@ -6,14 +6,16 @@ import java.util.List;
 import wisp.question.season.CalfList;
 import wisp.question.season.DeathAge;
 import wisp.question.season.Deaths;
+import wisp.question.season.SeasonAnswer;
 
 /**
  * Deaths by recorded cause and age, each count opening its calves.
  *
  * @param ages the columns
  * @param rows one row a cause, all deaths last
+ * @param withoutHour calves born dead that no figure in hours counts, as nobody wrote theirs down
  */
-public record DeathsTable(List<String> ages, List<Row> rows) {
+public record DeathsTable(List<String> ages, List<Row> rows, int withoutHour) {
 
     /** One cause. */
     public record Row(String cause, List<Cell> cells, Cell total) {}
@@ -47,13 +49,15 @@ public record DeathsTable(List<String> ages, List<Row> rows) {
                 .count();
     }
 
-    static DeathsTable of(Deaths deaths, String before, SeasonLinks links) {
+    static DeathsTable of(SeasonAnswer answer, SeasonLinks links) {
+        Deaths deaths = answer.deaths();
+        String before = answer.before();
         List<String> ages =
                 Arrays.stream(DeathAge.values()).map(DeathAge::words).toList();
         List<Row> rows = new ArrayList<>();
         deaths.causes().forEach(cause -> rows.add(row(cause.cause(), cause, before, links)));
         rows.add(row("all", deaths.all(), before, links));
-        return new DeathsTable(ages, rows);
+        return new DeathsTable(ages, rows, answer.bornDeadWithoutHour());
     }
 
     private static Row row(String name, Deaths.Cause cause, String before, SeasonLinks links) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
 import wisp.indicator.Conditions;
@@ -14,6 +15,7 @@ import wisp.indicator.IndicatorSentence;
 import wisp.indicator.LimitTimes;
 import wisp.indicator.MarkedEvent;
 import wisp.indicator.Measure;
+import wisp.indicator.Rule;
 import wisp.indicator.Stratum;
 import wisp.indicator.Target;
 import wisp.indicator.Verdict;
@@ -34,6 +36,8 @@ import wisp.site.CalvesBehind.Part;
  * @param calves the calves, or episodes, of the count asked for
  * @param leaf which of them stand on this leaf
  * @param proofHref where every calf outside the limit stands by both clocks; empty where no limit of time is asked
+ * @param needsHours whether it leaves out calves whose hour of birth is not known
+ * @param unit what it is asked of: calf or episode
  */
 public record FigurePage(
         Frame frame,
@@ -56,7 +60,9 @@ public record FigurePage(
         List<Listed> calves,
         Leaf leaf,
         String caution,
-        String proofHref) {
+        String proofHref,
+        boolean needsHours,
+        String unit) {
 
     /** One of the figure's counts. */
     public record Count(String what, int count, String href, boolean shown) {}
@@ -100,7 +106,7 @@ public record FigurePage(
                 indicator.remarks(),
                 indicator.target() == null ? "" : indicator.target().source(),
                 own == null ? "" : Shown.target(own, Shown.rate(whole)),
-                whole.standing(own) == null ? "" : Shown.standing(whole.standing(own)),
+                Shown.standing(whole, whole.standing(own)),
                 indicator.file(),
                 indicator.version(),
                 whole.interval() == null ? "" : whole.interval().method(),
@@ -115,7 +121,9 @@ public record FigurePage(
                 leaf.of(calves),
                 leaf,
                 Cautions.of(indicator),
-                LimitTimes.timed(indicator.rule()) ? frame.to("/proof/" + id) : "");
+                LimitTimes.timed(indicator.rule()) ? frame.to("/proof/" + id) : "",
+                indicator.needsHours(),
+                indicator.rule() instanceof Rule.CaseFatality ? "episode" : "calf");
     }
 
     /** What names the list beside its part. */
@@ -140,7 +148,15 @@ public record FigurePage(
                         .sum();
             }
             boolean shown = behind.asked() && behind.part() == part;
-            counts.add(new Count(what(part, estimate), count, links.calves(estimate, part), shown));
+            String what = what(part, estimate);
+            int episodes = part == Part.NUMERATOR
+                    ? episodes(estimate.verdicts().stream().filter(part::holds))
+                    : count;
+            counts.add(new Count(
+                    episodes == count ? what : what + ", of " + count + (count == 1 ? " calf" : " calves"),
+                    episodes,
+                    links.calves(estimate, part),
+                    shown));
         }
         return counts;
     }
@@ -152,7 +168,7 @@ public record FigurePage(
             case DENOMINATOR -> "in the denominator";
             case PENDING -> "still pending";
             case EXCLUDED -> "left out";
-            case ALL -> "everyone";
+            case ALL -> "everyone asked of";
             case OUTSIDE -> "not in the population";
             case LOST -> "not counted";
             case BEFORE -> "still there before the step";
@@ -169,10 +185,29 @@ public record FigurePage(
 
     /** A rate counts episodes, of which a calf may have several. */
     private static String listCount(CalvesBehind behind) {
-        int counted = behind.part() == Part.NUMERATOR
-                ? behind.verdicts().stream().mapToInt(Verdict::count).sum()
-                : behind.count();
+        int counted = behind.part() == Part.NUMERATOR ? episodes(behind.verdicts().stream()) : behind.count();
         return counted == behind.count() ? String.valueOf(counted) : counted + ", of " + behind.count() + " calves";
+    }
+
+    private static int episodes(Stream<Verdict> verdicts) {
+        return verdicts.mapToInt(Verdict::count).sum();
+    }
+
+    /** What heads the way from everyone asked of to those counted. */
+    public String way() {
+        if (attrition.isEmpty()) {
+            return "Left out";
+        }
+        int first = attrition.get(0).before();
+        int lost = attrition.stream().mapToInt(Step::lost).sum();
+        return "From " + first + (unit.equals("episode") ? " episodes" : " calves") + " to " + (first - lost);
+    }
+
+    /** What a birth of which only the day is known is to it. */
+    public String noHour() {
+        return needsHours
+                ? "A calf whose hour of birth nobody wrote down is left out."
+                : "A birth without an hour counts from midnight, the beginning of its day.";
     }
 
     private static List<Listed> calves(Asked asked, Records records, CalvesBehind behind, Links links) {

@@ -50,7 +50,7 @@ final class LimitLanes {
         List<Mark> marks = done.stream()
                 .map(event -> days.mark(event).captioned(event == done.get(done.size() - 1) ? caption(event, by) : ""))
                 .toList();
-        List<LifeLane.Span> spans = by == null ? List.of() : List.of(new LifeLane.Span(0, by + 1.0));
+        List<LifeLane.Span> spans = by == null ? List.of() : List.of(new LifeLane.Span(0, end(days, by)));
         String words = by == null ? name : name + ", by day " + by;
         if (!done.isEmpty() && done.stream().allMatch(LimitLanes::otherMethod)) {
             words = "Castration, no ring (a ring by day " + by + ")";
@@ -59,6 +59,12 @@ final class LimitLanes {
         if (!lane.isEmpty()) {
             lanes.add(lane);
         }
+    }
+
+    /** A limit asks nothing of a calf that is dead. */
+    private double end(LifeDays days, int by) {
+        boolean dead = life.exit() != null && life.exit().death();
+        return dead ? Math.min(by + 1.0, Math.max(0, days.at(life.exit().time()))) : by + 1.0;
     }
 
     private boolean late(LifeEvent event, int by) {

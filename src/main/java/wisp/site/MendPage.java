@@ -7,6 +7,7 @@ import wisp.event.Fault;
 import wisp.history.Life;
 import wisp.history.LifeEvent;
 import wisp.history.TagWarning;
+import wisp.indicator.Conditions;
 import wisp.tag.TagNumber;
 
 /**
@@ -50,7 +51,8 @@ public record MendPage(
         String zone,
         List<Fault> faults) {
 
-    static MendPage of(Asked asked, MendTarget target, MendForm form, String token, List<Fault> faults) {
+    static MendPage of(
+            Asked asked, MendTarget target, MendForm form, String token, List<Fault> faults, Conditions conditions) {
         LifeEvent event = target.event();
         Map<String, String> kept = Map.of("source", event.source(), "id", event.id());
         Frame frame = Frame.of(asked, "Mend: " + EventWords.of(event), "/records/mend", kept);
@@ -62,7 +64,9 @@ public record MendPage(
                 target.row() < 0 ? "" : frame.links().calf(target.subject()),
                 event.source(),
                 event.id(),
-                target.row() < 0 ? "" : CalfPage.summary(asked.cohort().lives().get(target.row()), target.zone()),
+                target.row() < 0
+                        ? ""
+                        : CalfPage.summary(asked.cohort().lives().get(target.row()), target.zone(), conditions),
                 EventWords.of(event),
                 Shown.moment(event.time(), event.timeKnown(), target.zone()),
                 EventWords.details(event),

@@ -85,7 +85,16 @@ final class Mending {
     private void show(Context ctx, int status, Asked asked, MendTarget target, MendForm form, List<Fault> faults) {
         ctx.status(status);
         ctx.header("Cache-Control", "no-store");
-        Pages.show(ctx, "mend.jte", MendPage.of(asked, target, form, forms.token(), faults));
+        Pages.show(
+                ctx,
+                "mend.jte",
+                MendPage.of(
+                        asked,
+                        target,
+                        form,
+                        forms.token(),
+                        faults,
+                        records.definitions().conditions()));
     }
 
     private Asked asked(Context ctx) {

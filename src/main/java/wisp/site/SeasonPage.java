@@ -38,7 +38,8 @@ import wisp.records.Records;
  * @param transfer the classes of passive transfer
  * @param deaths deaths by cause and age
  * @param strata one figure divided
- * @param marks events that no figure counts
+ * @param marks events of the whole log that no figure counts
+ * @param calves how many it is about; of nobody there is nothing to show
  */
 public record SeasonPage(
         Frame frame,
@@ -57,7 +58,8 @@ public record SeasonPage(
         List<TransferRow> transfer,
         DeathsTable deaths,
         StrataRows strata,
-        int marks) {
+        int marks,
+        int calves) {
 
     private static final int WEEKS_OF_A_YEAR = 53;
 
@@ -109,9 +111,10 @@ public record SeasonPage(
                 groups(answer, frame.links()),
                 illness(records, answer, frame.links()),
                 transfer(answer, links),
-                DeathsTable.of(answer.deaths(), answer.before(), links),
+                DeathsTable.of(answer, links),
                 StrataRows.of(answer, links),
-                RecordsPage.marks(asked.cohort()).size());
+                RecordsPage.marks(asked.cohort()).size(),
+                answer.calves());
     }
 
     private static String searched(SeasonAnswer answer) {

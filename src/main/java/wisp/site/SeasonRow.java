@@ -2,7 +2,6 @@ package wisp.site;
 
 import wisp.indicator.Comparison;
 import wisp.indicator.Estimate;
-import wisp.indicator.Target;
 import wisp.question.season.SeasonFigure;
 import wisp.question.season.Standardised;
 import wisp.statistics.Interval;
@@ -29,7 +28,7 @@ public record SeasonRow(
         return new SeasonRow(
                 FigureRow.of(estimate, links),
                 figure.own() == null ? "" : Shown.target(figure.own(), Shown.rate(estimate)),
-                standing(figure.ownStanding()),
+                Shown.standing(estimate, figure.ownStanding()),
                 compared ? Shown.difference(comparison.difference(), Shown.rate(estimate)) : "",
                 compared ? figure.chance().words() : "",
                 mix == null || mix.difference() == null ? "" : mixed(mix.difference(), estimate),
@@ -45,9 +44,5 @@ public record SeasonRow(
             return "";
         }
         return "left out: " + mix.leftOut() + " now, " + mix.leftOutBefore() + " before";
-    }
-
-    private static String standing(Target.Standing standing) {
-        return standing == null ? "" : Shown.standing(standing);
     }
 }

@@ -76,14 +76,18 @@ final class Shown {
 
     /** How the estimate stands to its target, in words; empty where there is none. */
     static String standing(Estimate estimate) {
-        return estimate.standing() == null ? "" : standing(estimate.standing());
+        return standing(estimate, estimate.standing());
     }
 
-    static String standing(Target.Standing standing) {
+    /** How it stands to a target of the farm's own, or any other. */
+    static String standing(Estimate estimate, Target.Standing standing) {
+        if (standing == null) {
+            return "";
+        }
         return switch (standing) {
             case MET -> "met";
             case MISSED -> "missed";
-            case UNSURE -> "too few to say";
+            case UNSURE -> estimate.few() ? "too few to say" : "interval spans the target";
         };
     }
 
@@ -126,15 +130,21 @@ final class Shown {
     }
 
     /**
-     * How old a calf was at a moment; where the hour of its birth is not known an age in hours says so, and has no
-     * minutes.
+     * How old a calf was at a moment; where the hour of its birth is not known, an age in hours is what the day of
+     * birth leaves open, in whole hours.
      */
     static String age(Life life, Instant at) {
         Duration age = life.ageAt(at);
         if (life.birthTimeKnown() || age.toHours() >= 48) {
             return age(age);
         }
-        return age.toHours() + " h (hour of birth not known)";
+        Duration least = Duration.between(life.endOfDay(0), at);
+        long from = least.isNegative() ? 0 : hours(least);
+        return "between " + from + " and " + hours(age) + " h (hour of birth not known)";
+    }
+
+    private static long hours(Duration age) {
+        return Math.round(age.toMinutes() / 60.0);
     }
 
     /** An age in the unit that fits it, to the minute in the first two days: {@code 3 h 44 min}. */

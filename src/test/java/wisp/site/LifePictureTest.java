@@ -53,6 +53,13 @@ class LifePictureTest {
     }
 
     @Test
+    void aLimitEndsWithTheCalf() {
+        Calf calf = Calf.bornAt("2026-03-03 07:00");
+        calf.at("2026-03-10 12:00", "died", "cause: bloat");
+        assertEquals(List.of(0.0, 7.5), span(of(calf, "2026-04-30T00:00:00Z"), "Ear tags, by day 20"));
+    }
+
+    @Test
     void onTheLastDayIsInside() {
         Calf calf = Calf.bornAt("2026-03-03 07:00");
         calf.at("2026-03-23 23:59", "tag-fitted", "number: UK1, ear: left");

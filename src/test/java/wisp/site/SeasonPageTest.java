@@ -208,10 +208,89 @@ class SeasonPageTest {
     }
 
     @Test
+    void filtersThatLeaveNobodySaySoAndLeadBack() throws IOException, InterruptedException {
+        String page = get(demo, "/season?season=2025-26&pen=loft").body();
+        assertTrue(page.contains("Among calves born in loft: no calf born in 2025-26 is recorded."), page);
+        assertTrue(
+                page.contains("<a href=\"/?season=2025-26&amp;figure=preweaning-mortality\">All calves of 2025-26</a>"),
+                page);
+        assertFalse(page.contains("<section"), "nothing is shown of nobody");
+    }
+
+    @Test
+    void marksAreOfTheWholeLog() throws IOException, InterruptedException {
+        assertTrue(Pattern.compile("\\d+ events of the whole log are marked</a> and not counted")
+                .matcher(get(demo, "/season?pen=north+boxes&sex=female").body())
+                .find());
+    }
+
+    @Test
+    void theFirstDaySaysWhomItLeavesOutAndTheDeathsWhoHasNoHour() throws IOException, InterruptedException {
+        JsonNode answer = answer("2025-26");
+        int without =
+                figure(answer, "stillbirth").at("/excluded/birth-time-unknown").asInt();
+        String said = answer.at("/sentences/1").asText();
+        assertEquals(
+                "Of the " + answer.get("calves").asInt() + " born, the share dead within 24 h counts "
+                        + figure(answer, "stillbirth").get("denominator").asInt() + ": it leaves out " + without
+                        + " whose hour of birth nobody wrote down, one of them born dead.",
+                said);
+        assertTrue(Wire.spaced(get(demo, "/?season=2025-26").body())
+                .contains("One calf born dead has no hour of birth on record: counted here"));
+    }
+
+    @Test
+    void theTwoSharesOfEnoughColostrumSayHowTheyDiffer() throws IOException, InterruptedException {
+        String season = get(demo, "/season?season=2025-26").body();
+        assertTrue(season.contains("its <a href=\"/proof/colostrum-total?season=2025-26\">proof</a> is of every calf"));
+        for (String proof : List.of("/proof", "/proof/colostrum-total")) {
+            String page = get(demo, proof + "?season=2025-26").body();
+            assertTrue(page.contains("unmeasured suckling"), page);
+            assertTrue(page.contains("<a href=\"/figures/colostrum-in-time?season=2025-26\">the season’s figure</a>"));
+        }
+        JsonNode figure = figure(answer("2025-26"), "colostrum-in-time");
+        int suckled = figure.at("/excluded/suckled-unmeasured").asInt();
+        int inside = figure.get("numerator").asInt() + suckled;
+        assertTrue(
+                Wire.spaced(get(demo, "/proof/colostrum-total?season=2025-26").body())
+                        .replaceAll("<[^>]*>", "")
+                        .contains(inside + " of "));
+    }
+
+    @Test
+    void theFilterFormStaysClosed() throws IOException, InterruptedException {
+        String page = get(demo, "/season?sex=female").body();
+        assertTrue(page.contains("Narrow or divide (in use: 1)"));
+        assertFalse(page.substring(0, page.indexOf("<main")).contains("<details open"));
+    }
+
+    @Test
+    void aTargetThatManyCalvesLeaveOpenIsNotCalledFew() throws IOException, InterruptedException {
+        String page = get(demo, "/figures/preweaning-mortality?season=2025-26").body();
+        assertTrue(page.contains("<span class=\"standing\">interval spans the target</span>"), page);
+    }
+
+    @Test
+    void aFigureSaysTheWayFromEveryoneToThoseCounted() throws IOException, InterruptedException {
+        String page = get(demo, "/figures/preweaning-mortality?season=2024-25").body();
+        assertTrue(page.contains("<h2>From 238 calves to 227</h2>"), page);
+        assertTrue(page.contains("everyone asked of</a>"));
+        assertTrue(page.contains("A birth without an hour counts from midnight"));
+        String rate = get(demo, "/figures/diarrhoea-rate?season=2024-25&part=numerator")
+                .body();
+        assertTrue(rate.contains("<strong>87</strong> counted, of 82 calves</a>"), rate);
+        assertTrue(rate.contains(": 87, of 82 calves</h2>"));
+    }
+
+    @Test
     void aNewEventIsSeenAtOnce() throws IOException, InterruptedException {
         String before = get(empty, "/").body();
         assertTrue(before.contains("No calf is recorded."));
         assertFalse(before.contains("NaN"));
+        assertTrue(before.contains("wisp import FILE"));
+        assertTrue(before.contains("<p>No event is recorded yet. Everything here"), before);
+        assertFalse(before.contains("No calf was born in what is asked for"));
+        assertFalse(before.contains("<section"), "nothing is shown of nobody");
         String birth = "{\"specversion\":\"1.0\",\"id\":\"1\",\"source\":\"t\",\"type\":\"birth\",\"subject\":\"A\","
                 + "\"time\":\"2026-03-01T06:00:00Z\",\"data\":{\"alive\":true}}";
         noRecords.take(List.of(noRecords.reader().read(birth)), false);

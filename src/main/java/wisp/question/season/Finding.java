@@ -48,7 +48,7 @@ public record Finding(String figure, Stratum by, String group, String text) {
     private static String changed(Estimate estimate, long searched) {
         Comparison comparison = estimate.comparison();
         Measure measure = estimate.indicator().measure();
-        return estimate.indicator().title() + " was " + Said.value(estimate) + ", "
+        return Subject.of(estimate.indicator()) + " was " + Said.value(estimate) + ", "
                 + Said.side(measure, comparison.difference().value()) + " than in " + comparison.with() + " ("
                 + Said.sides(measure, comparison.difference()) + "): more than chance" + looks(estimate, searched)
                 + ".";
@@ -62,7 +62,7 @@ public record Finding(String figure, Stratum by, String group, String text) {
 
     private static String missed(Estimate estimate, Target target, String whose) {
         Measure measure = estimate.indicator().measure();
-        return estimate.indicator().title() + " was " + Said.value(estimate) + " (" + Said.span(estimate)
+        return Subject.of(estimate.indicator()) + " was " + Said.value(estimate) + " (" + Said.span(estimate)
                 + ") and misses the " + whose + " target of " + Said.target(target, measure) + ".";
     }
 

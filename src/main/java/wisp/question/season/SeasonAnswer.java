@@ -49,6 +49,15 @@ public record SeasonAnswer(
         return said.stream().map(Counted::plain).toList();
     }
 
+    /** How many calves born dead stand in the deaths and in no figure that counts hours: their hour is not known. */
+    public int bornDeadWithoutHour() {
+        return figures.stream()
+                .map(SeasonFigure::estimate)
+                .filter(estimate -> estimate.indicator().id().equals(SeasonQuestion.STILLBIRTH))
+                .mapToInt(estimate -> new FirstDay(estimate).bornDeadWithoutHour(deaths))
+                .sum();
+    }
+
     /** The calves behind one of its counts; a cause of death may be written large or small. */
     public Optional<CalfList> list(String id) {
         return lists().filter(list -> list.id().equalsIgnoreCase(id)).findFirst();

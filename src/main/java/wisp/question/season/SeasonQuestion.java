@@ -23,7 +23,7 @@ public final class SeasonQuestion {
     /** The figure that is divided where nobody asks for another. */
     public static final String MORTALITY = "preweaning-mortality";
 
-    private static final String STILLBIRTH = "stillbirth";
+    static final String STILLBIRTH = "stillbirth";
     private static final String TRANSFER = "passive-transfer";
     private static final String RATE = "-rate";
 

@@ -21,9 +21,6 @@ final class SeasonSentences {
     /** With fewer deaths than this, what they have in common says nothing. */
     private static final int DEATHS_TO_DESCRIBE = 5;
 
-    /** From this many calves on it is not their number that leaves a target open. */
-    private static final int FEW_FOR_A_TARGET = 100;
-
     private SeasonSentences() {}
 
     /**
@@ -43,6 +40,9 @@ final class SeasonSentences {
         List<String> sentences = new ArrayList<>();
         sentences.add(born(calves, selection, all ? "over all seasons" : "in " + selection.season())
                 + deathsOf(stillbirth, mortality));
+        if (shown(stillbirth)) {
+            new FirstDay(stillbirth.estimate()).said(calves, deaths).ifPresent(sentences::add);
+        }
         if (mortality != null) {
             compared(mortality).ifPresent(sentences::add);
             target(mortality, mortality.estimate().indicator().target(), "published")
@@ -55,9 +55,12 @@ final class SeasonSentences {
 
     private static String born(int calves, Selection selection, String when) {
         if (selection.filtered()) {
-            String some = Counted.asked(calves, calves == 1 ? "one" : Said.count(calves));
-            String of = "Of " + SelectionWords.of(selection) + ", ";
-            return of + some + (calves == 1 ? " was" : " were") + " born " + when;
+            String some =
+                    (calves == 1 ? "One " : Said.count(calves) + " ") + SelectionWords.kind(selection, calves == 1);
+            String place = SelectionWords.bornWhere(selection);
+            boolean dated = selection.from() != null || selection.to() != null;
+            return Counted.asked(calves, some) + (calves == 1 ? " was" : " were") + " born" + place
+                    + (dated ? ", " : " ") + when;
         }
         String begun = Character.toUpperCase(when.charAt(0)) + when.substring(1) + " ";
         return calves == 1
@@ -157,9 +160,7 @@ final class SeasonSentences {
                     case MISSED -> "It misses " + words + ", chance allowed for.";
                     case UNSURE ->
                         "Whether it meets " + words + " cannot be told"
-                                + (estimate.denominator() < FEW_FOR_A_TARGET
-                                        ? " from so few calves."
-                                        : ": the interval spans the target.");
+                                + (estimate.few() ? " from so few calves." : ": the interval spans the target.");
                 });
     }
 

@@ -39,6 +39,14 @@ final class SeasonBook {
         return this;
     }
 
+    /** As many calves of which only the day of birth is known. */
+    SeasonBook bornAtNoHour(int count, String date, String fields) {
+        for (int i = 0; i < count; i++) {
+            events.add("birth", "C" + ++calves, date + " 00:00", fields + ", time_known: false");
+        }
+        return this;
+    }
+
     SeasonBook at(String key, String when, String type, String fields) {
         events.add(type, key, when, fields);
         return this;

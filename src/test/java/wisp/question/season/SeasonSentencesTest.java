@@ -3,6 +3,7 @@ package wisp.question.season;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import wisp.indicator.Selection;
@@ -155,11 +156,49 @@ class SeasonSentencesTest {
                 .born(1, "2026-03-01", ALIVE + ", sex: male")
                 .followedTo("2026-09-01 12:00");
         Selection female = new Selection("S2", null, null, null, null, null, "female", null, null);
-        assertTrue(said(book, female).startsWith("Of female calves, 3 were born in S2: none of 3 was "));
+        assertTrue(said(book, female).startsWith("3 female calves were born in S2: none of 3 was "));
         Selection male = new Selection("all", null, null, null, null, null, "male", null, null);
-        assertTrue(said(book, male).startsWith("Of male calves, one was born over all seasons: none of 1 was "));
+        assertTrue(said(book, male).startsWith("One male calf was born over all seasons: none of 1 was "));
         Selection nowhere = new Selection("S2", null, null, null, null, "loft", null, null, null);
         assertEquals("Among calves born in loft: no calf born in S2 is recorded.", said(book, nowhere));
+    }
+
+    @Test
+    void filtersStandWithTheCalvesAndBeforeTheSeason() {
+        SeasonBook book = new SeasonBook()
+                .born(2, "2026-03-01", ALIVE + ", sex: female, pen: loft")
+                .followedTo("2026-09-01 12:00");
+        LocalDate march = LocalDate.of(2026, 3, 1);
+        Selection some = new Selection("S2", march, march.plusMonths(1), null, null, "loft", "female", null, null);
+        assertTrue(
+                said(book, some)
+                        .startsWith("2 female calves were born in loft, from 1 Mar to 31 Mar 2026, in S2: none of 2 "),
+                said(book, some));
+    }
+
+    @Test
+    void whomTheFirstDayLeavesOutIsSaidWithTheReason() {
+        SeasonBook book = new SeasonBook()
+                .born(3, "2026-03-01", ALIVE)
+                .bornAtNoHour(2, "2026-03-01", ALIVE)
+                .bornAtNoHour(1, "2026-03-01", "alive: false")
+                .followedTo("2026-09-01 12:00");
+        assertEquals(
+                "Of the 6 born, the share dead within 24 h counts 3: it leaves out 3 whose hour of birth nobody wrote"
+                        + " down, one of them born dead.",
+                book.answer().sentences().get(1));
+        assertEquals(1, book.answer().bornDeadWithoutHour());
+    }
+
+    @Test
+    void calvesNotADayOldAreLeftOutToo() {
+        SeasonBook book = new SeasonBook()
+                .born(3, "2026-03-01", ALIVE)
+                .born(1, "2026-08-01", ALIVE)
+                .followedTo("2026-08-01 18:00");
+        assertEquals(
+                "Of the 4 born, the share dead within 24 h counts 3: it leaves out one not 24 h old yet.",
+                book.answer().sentences().get(1));
     }
 
     private static String said(SeasonBook book, Selection selection) {
