@@ -90,6 +90,19 @@ class CalfPageTest {
         String page = site.get("/calves/c").body().replace('\u00a0', ' ');
         assertTrue(page.contains("pneumonia, not euthanised"), page);
         assertFalse(page.contains("no euthanised"), page);
+        assertTrue(page.contains("died of pneumonia (as recorded) on 11 May 2026 06:00 at "), page);
+    }
+
+    @Test
+    void aDeadCalfHasNoNow() {
+        site.event(
+                "tag-fitted", "c", "2026-05-02T06:00:00+01:00", "{\"number\":\"UK 123450 600001\",\"ear\":\"left\"}");
+        assertTrue(site.get("/calves/c").body().contains("<th scope=\"col\">Now</th>"));
+        site.event("died", "c", "2026-05-11T06:00:00+01:00", "{}");
+        String page = site.get("/calves/c").body().replace('\u00a0', ' ');
+        assertTrue(page.contains("<th scope=\"col\">When it died</th>"), page);
+        assertFalse(page.contains("<th scope=\"col\">Now</th>"), page);
+        assertTrue(page.contains(" days, cause not recorded"), page);
     }
 
     @Test

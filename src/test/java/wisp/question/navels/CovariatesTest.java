@@ -183,9 +183,7 @@ class CovariatesTest {
         assertTrue(open.contains("about 1,400 calves") && open.contains("leans on the size seen being the true"), open);
     }
 
-    /**
-     * Late births are mostly of the night, when one in two falls ill; by day it is one in ten. All by a factor of ten.
-     */
+    /** Late births are mostly of the night, when one in two falls ill; by day it is one in ten. All by a factor of ten. */
     private static NavelHerd nightOnly(int factor) {
         NavelHerd herd = new NavelHerd();
         WithstandingTest.add(herd, NIGHT, LATE, 80, 4 * factor);
