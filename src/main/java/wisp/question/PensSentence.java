@@ -77,13 +77,23 @@ final class PensSentence {
         if (dirtier.size() == 1) {
             PenShare pen = dirtier.get(0);
             return named(pen) + " gave more dirty calves than the other pens, by " + MORE + ": "
-                    + beside(pen.share(), null, answer.others(pen)) + ".";
+                    + beside(pen.share(), null, answer.others(pen)) + fewer() + ".";
         }
         if (dirtier.size() > 1) {
             return "More dirty calves than elsewhere, by " + MORE + ", came from " + named(dirtier)
-                    + "; over all pens it was " + counts(all, places(dirtier)) + ".";
+                    + "; over all pens it was " + counts(all, places(dirtier)) + fewer() + ".";
         }
         return nobodyDirtier(when);
+    }
+
+    /** The pens that stand out the other way; of two pens, the one's more is the other's fewer. */
+    private String fewer() {
+        List<PenShare> cleaner = answer.pens().size() == 2 ? List.of() : answer.standing(PenShare.Standing.CLEANER);
+        if (cleaner.size() == 1) {
+            PenShare pen = cleaner.get(0);
+            return "; " + pen.pen() + " gave fewer (" + pen(pen.share(), null) + ")";
+        }
+        return cleaner.isEmpty() ? "" : "; fewer than elsewhere came from " + named(cleaner);
     }
 
     private String nobodyDirtier(String when) {

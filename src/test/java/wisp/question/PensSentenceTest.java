@@ -76,7 +76,7 @@ class PensSentenceTest {
     void severalPensAreNamedTheLargestFirst() {
         assertEquals(
                 "More dirty calves than elsewhere, by more than chance, came from far (30 of 50, 60 %) and near (24 of 40,"
-                        + " 60 %); over all pens it was 60 of 390 (15 %).",
+                        + " 60 %); over all pens it was 60 of 390 (15 %); rest gave fewer (6 of 300).",
                 first(new PenBook().pen("near", 24, 40).pen("far", 30, 50).pen("rest", 6, 300)));
     }
 
@@ -91,6 +91,34 @@ class PensSentenceTest {
         assertEquals(
                 "No pen can be called the dirtiest, but fewer dirty calves than elsewhere, by more than chance, came from"
                         + " E (2 of 40, 5 %); over all pens 122 of 280 (44 %) calves of 2026 were dirty.",
+                sentence);
+    }
+
+    @Test
+    void aCleanerPenIsSaidBesideTheDirtierOnes() {
+        PenBook book = new PenBook()
+                .pen("north", 45, 60)
+                .pen("A", 30, 100)
+                .pen("B", 30, 100)
+                .pen("C", 30, 100)
+                .pen("east", 2, 60);
+        assertEquals(
+                "North gave more dirty calves than the other pens, by more than chance: 45 of 60 (75 %) against 92 of 360"
+                        + " (26 %); east gave fewer (2 of 60).",
+                first(book));
+    }
+
+    @Test
+    void severalCleanerPensAreNamedWithTheirCounts() {
+        String sentence = first(new PenBook()
+                .pen("north", 90, 100)
+                .pen("A", 40, 100)
+                .pen("B", 40, 100)
+                .pen("C", 40, 100)
+                .pen("east", 2, 60)
+                .pen("west", 3, 60));
+        assertTrue(
+                sentence.endsWith("; fewer than elsewhere came from east (2 of 60, 3 %) and west (3 of 60, 5 %)."),
                 sentence);
     }
 
