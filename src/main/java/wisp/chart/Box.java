@@ -30,6 +30,23 @@ record Box(double left, double top, double right, double bottom) {
                 : 0;
     }
 
+    double middleX() {
+        return (left + right) / 2;
+    }
+
+    double middleY() {
+        return (top + bottom) / 2;
+    }
+
+    boolean holds(double x, double y) {
+        return x >= left && x <= right && y >= top && y <= bottom;
+    }
+
+    /** How far a place is from its nearest point; 0 inside. */
+    double from(double x, double y) {
+        return Math.hypot(Math.max(0, Math.max(left - x, x - right)), Math.max(0, Math.max(top - y, y - bottom)));
+    }
+
     static Box around(double x, double y, double reach) {
         return new Box(x - reach, y - reach, x + reach, y + reach);
     }

@@ -3,6 +3,7 @@ package wisp.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import wisp.chart.Lettering.Anchor;
 import wisp.chart.Lettering.Role;
@@ -10,18 +11,23 @@ import wisp.chart.Lettering.Role;
 /** Words inside the plot: captions beside dots and the names of level limits, kept from running into each other. */
 final class Captions {
 
-    private static final double GAP = 8;
+    /** What a place away from the dot costs, in pixels of a curve that a nearer one would cover. */
+    private static final double AWAY = 40;
+
+    private static final double AMBIGUOUS = 120;
+    private static final double STRUCK = 1000;
     private final Layout layout;
     private final List<Box> taken = new ArrayList<>();
     private final List<Box> marks = new ArrayList<>();
-    private int crowded;
+    private final List<Box> lines = new ArrayList<>();
+    private final List<Mark> crowded = new ArrayList<>();
 
     private Captions(Layout layout) {
         this.layout = layout;
     }
 
-    /** Writes them, and says how many dots' names had to cover another word, a dot or the paper's edge. */
-    static int write(Layout layout) {
+    /** Writes them, and gives the dots whose names had to cover another word, a dot or the paper's edge. */
+    static List<Mark> write(Layout layout) {
         Captions captions = new Captions(layout);
         captions.avoidDots();
         captions.avoidCurves();
@@ -93,25 +99,76 @@ final class Captions {
         }
     }
 
+    /** Dots that stand out have their names set first, as they need them most, and numbers before other names. */
     private void captions() {
-        for (Layer layer : layout.picture().layers()) {
-            for (Mark mark : layer.marks()) {
-                if (!mark.caption().isEmpty()) {
-                    double x = layout.markX(layer, mark);
-                    double y = layout.markY(layer, mark);
-                    Lettering name = set(List.of(
-                            words(x + GAP, y + 4.5, Anchor.START, Role.CAPTION, mark.caption()),
-                            words(x - GAP, y + 4.5, Anchor.END, Role.CAPTION, mark.caption()),
-                            words(x, y - GAP - 1, Anchor.MIDDLE, Role.CAPTION, mark.caption()),
-                            words(x, y + GAP + 10, Anchor.MIDDLE, Role.CAPTION, mark.caption()),
-                            words(x + 4, y - GAP - 1, Anchor.START, Role.CAPTION, mark.caption()),
-                            words(x + 4, y + GAP + 10, Anchor.START, Role.CAPTION, mark.caption()),
-                            words(x - 4, y - GAP - 1, Anchor.END, Role.CAPTION, mark.caption()),
-                            words(x - 4, y + GAP + 10, Anchor.END, Role.CAPTION, mark.caption())));
-                    crowded += Numbered.named(layer) && !free(name) ? 1 : 0;
-                }
-            }
+        record Dot(Layer layer, Mark mark) {}
+        layout.picture().layers().stream()
+                .flatMap(layer -> layer.marks().stream().map(mark -> new Dot(layer, mark)))
+                .filter(dot -> !dot.mark().caption().isEmpty())
+                .sorted(Comparator.comparingInt(dot -> turn(dot.layer(), dot.mark())))
+                .forEach(dot -> caption(dot.layer(), dot.mark()));
+    }
+
+    private static int turn(Layer layer, Mark mark) {
+        if (!Numbered.named(layer)) {
+            return 0;
         }
+        return layer.ink() == Ink.ALARM ? 1 : Numbered.isNumber(mark) ? 2 : 3;
+    }
+
+    private void caption(Layer layer, Mark mark) {
+        double x = layout.markX(layer, mark);
+        double y = layout.markY(layer, mark);
+        if (Numbered.named(layer)) {
+            name(mark, x, y);
+        } else {
+            set(NamePlaces.beside(x, y, mark.caption()));
+        }
+    }
+
+    private void name(Mark mark, double x, double y) {
+        List<Lettering> places = NamePlaces.around(x, y, mark.caption());
+        List<Lettering> free =
+                places.stream().filter(place -> free(place, x, y)).toList();
+        if (free.isEmpty()) {
+            crowded.add(mark);
+        }
+        Lettering name = (free.isEmpty() ? places : free)
+                .stream()
+                        .min(Comparator.comparingDouble(place -> covered(place) + strayed(place, x, y)))
+                        .orElseThrow();
+        layout.words().add(name);
+        Leader.of(x, y, name.box()).ifPresent(line -> {
+            layout.leaders().add(line);
+            taken.addAll(line.boxes());
+            lines.addAll(line.boxes());
+        });
+    }
+
+    /** What speaks against a place away from the dot, or so near another dot that the name might be that one's. */
+    private double strayed(Lettering name, double x, double y) {
+        Box box = name.box();
+        Optional<Leader> leader = Leader.of(x, y, box);
+        if (leader.isEmpty()) {
+            double crossed = lines.stream().mapToDouble(box::shared).sum();
+            return 20 * crossed + (mistaken(box, x, y) ? AMBIGUOUS : 0);
+        }
+        return AWAY + leader.get().length() + (strikes(leader.get(), x, y) ? STRUCK : 0);
+    }
+
+    /** Whether the line from a dot runs through a word, another line or another dot. */
+    private boolean strikes(Leader line, double x, double y) {
+        List<Box> others = Stream.concat(Stream.concat(marks.stream(), written()), lines.stream())
+                .filter(other -> !other.holds(x, y))
+                .toList();
+        return line.boxes().stream().anyMatch(piece -> others.stream().anyMatch(piece::meets));
+    }
+
+    private boolean mistaken(Box name, double x, double y) {
+        double own = name.from(x, y);
+        return marks.stream()
+                .filter(other -> !other.holds(x, y))
+                .anyMatch(other -> name.from(other.middleX(), other.middleY()) < own + 5);
     }
 
     private static Lettering words(double x, double y, Anchor anchor, Role role, String text) {
@@ -136,13 +193,14 @@ final class Captions {
                 + taken.stream().mapToDouble(box::shared).sum();
     }
 
-    /** Whether the words cover no other words and no dot, and lie inside; lines may run behind them. */
-    private boolean free(Lettering words) {
-        Box box = words.box();
+    /** Whether a dot's name covers no word, no dot and no line to a name, and lies inside; curves may run behind it. */
+    private boolean free(Lettering name, double x, double y) {
+        Box box = name.box();
         return out(box) == 0
                 && marks.stream().noneMatch(box::meets)
-                && layout.words().stream()
-                        .noneMatch(other -> other != words && other.box().meets(box));
+                && lines.stream().noneMatch(box::meets)
+                && written().noneMatch(box::meets)
+                && Leader.of(x, y, box).map(line -> !strikes(line, x, y)).orElse(true);
     }
 
     private Stream<Box> written() {
@@ -153,7 +211,7 @@ final class Captions {
         Box plot = layout.plot();
         return Math.max(0, -box.left())
                 + Math.max(0, box.right() - layout.width())
-                + Math.max(0, plot.top() - 3 - box.top())
+                + Math.max(0, plot.top() - 7 - box.top())
                 + Math.max(0, box.bottom() - plot.bottom());
     }
 }

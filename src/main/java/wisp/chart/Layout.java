@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param markRoom the most that one category gives to its marks, in pixels
  * @param words all lettering
  * @param key the samples of the key
+ * @param leaders the lines from dots to names that stand away from them
  */
 record Layout(
         Picture picture,
@@ -31,7 +32,8 @@ record Layout(
         Dodge dodge,
         double markRoom,
         List<Lettering> words,
-        List<Key.Sample> key) {
+        List<Key.Sample> key,
+        List<Leader> leaders) {
 
     /** Below this width, category names go above their rows and the plot is lower. */
     static final double NARROW = 520;

@@ -92,7 +92,8 @@ final class LevelSheet {
                 dodge,
                 tall / rows - nameHeight(),
                 sheet.words,
-                sheet.key);
+                sheet.key,
+                List.of());
         writeCaptions(layout, tall / rows);
         Captions.writeLevelLimits(layout);
         return layout;

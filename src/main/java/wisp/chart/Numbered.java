@@ -3,10 +3,10 @@ package wisp.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Predicate;
+import java.util.Set;
 
 /**
- * A picture whose named dots carry numbers, left to right, because their names have no room beside them.
+ * A picture of which some named dots carry numbers, left to right, because their names have no room around them.
  *
  * @param picture with numbers for captions
  * @param names each number with its name, to stand under the axis
@@ -14,16 +14,15 @@ import java.util.function.Predicate;
 record Numbered(Picture picture, List<String> names) {
 
     /**
-     * Numbers the named dots of a picture, left to right and from below.
+     * Numbers some of the named dots of a picture, left to right and from below.
      *
-     * @param alarming whether those that stand out are numbered too, and do not keep their names
+     * @param crowded those that get numbers, the very marks; the others keep their names
      */
-    static Numbered of(Picture picture, boolean alarming) {
-        Predicate<Layer> numbers = layer -> named(layer) && (alarming || layer.ink() != Ink.ALARM);
+    static Numbered of(Picture picture, Set<Mark> crowded) {
         List<Mark> inOrder = picture.layers().stream()
-                .filter(numbers)
+                .filter(Numbered::named)
                 .flatMap(layer -> layer.marks().stream())
-                .filter(mark -> !mark.caption().isEmpty())
+                .filter(crowded::contains)
                 .sorted(Comparator.comparingDouble(Mark::x).thenComparingDouble(Mark::y))
                 .toList();
         List<String> names = new ArrayList<>();
@@ -31,7 +30,7 @@ record Numbered(Picture picture, List<String> names) {
             names.add((names.size() + 1) + "\u00a0" + mark.caption());
         }
         List<Layer> layers = picture.layers().stream()
-                .map(layer -> numbers.test(layer) ? numbered((Points) layer, inOrder) : layer)
+                .map(layer -> named(layer) ? numbered((Points) layer, inOrder) : layer)
                 .toList();
         return new Numbered(
                 new Picture(picture.id(), picture.title(), picture.alternative(), picture.x(), picture.y(), layers),
@@ -43,22 +42,25 @@ record Numbered(Picture picture, List<String> names) {
         return layer instanceof Points points && points.named();
     }
 
+    /** Whether a number of few digits stands for the dot's name. */
+    static boolean isNumber(Mark mark) {
+        return mark.caption().matches("\\d{1,3}");
+    }
+
     private static Points numbered(Points points, List<Mark> inOrder) {
         return Points.named(
                 points.name(),
                 points.ink(),
                 points.along(),
-                points.marks().stream()
-                        .map(mark -> mark.caption().isEmpty() ? mark : mark.captioned("" + (place(mark, inOrder) + 1)))
-                        .toList());
+                points.marks().stream().map(mark -> numbered(mark, inOrder)).toList());
     }
 
-    private static int place(Mark mark, List<Mark> inOrder) {
+    private static Mark numbered(Mark mark, List<Mark> inOrder) {
         for (int i = 0; i < inOrder.size(); i++) {
             if (inOrder.get(i) == mark) {
-                return i;
+                return mark.captioned(String.valueOf(i + 1));
             }
         }
-        throw new IllegalStateException("the dot '" + mark.label() + "' was not numbered");
+        return mark;
     }
 }

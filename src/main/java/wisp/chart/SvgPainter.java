@@ -57,7 +57,7 @@ public final class SvgPainter {
                 + clip(layout, id)
                 + grid(layout)
                 + drawn
-                + "<g aria-hidden=\"true\">\n" + key(layout) + lettering(layout) + "</g>\n"
+                + "<g aria-hidden=\"true\">\n" + key(layout) + leaders(layout) + lettering(layout) + "</g>\n"
                 + "</svg>\n";
     }
 
@@ -113,6 +113,13 @@ public final class SvgPainter {
         return layout.key().stream()
                 .map(sample -> sample.layer().read(new SvgKey(sample)))
                 .collect(Collectors.joining());
+    }
+
+    private static String leaders(Layout layout) {
+        String d = layout.leaders().stream()
+                .map(line -> "M" + Xml.at(line.fromX(), line.fromY()) + "L" + Xml.at(line.toX(), line.toY()))
+                .collect(Collectors.joining());
+        return d.isEmpty() ? "" : SvgShape.path("leader", d) + "\n";
     }
 
     private static String lettering(Layout layout) {

@@ -1,7 +1,12 @@
 package wisp.chart;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.BiPredicate;
 import wisp.chart.Lettering.Anchor;
 import wisp.chart.Lettering.Role;
 
@@ -18,11 +23,7 @@ final class UprightSheet {
     private final double left;
     private final double right;
     private final List<String> names;
-    private int crowded;
-
-    private UprightSheet(Picture picture, double width) {
-        this(picture, width, List.of());
-    }
+    private List<Mark> crowded = List.of();
 
     /**
      * A sheet with words under its axis.
@@ -71,22 +72,33 @@ final class UprightSheet {
         return lines.size() <= MOST_NAME_LINES && lines.stream().allMatch(line -> Lettering.width(line) <= slot - 6);
     }
 
-    /** The layout with names beside named dots where all have room, else with numbers for as many as must. */
+    /** The layout with names around named dots, and numbers for those only whose names have no room. */
     static Layout layout(Picture picture, double width, OptionalDouble height) {
-        UprightSheet named = new UprightSheet(picture, width);
-        Layout layout = named.layout(height);
-        if (named.crowded == 0) {
-            return layout;
+        Set<Mark> numbered = Collections.newSetFromMap(new IdentityHashMap<>());
+        while (true) {
+            Numbered some = Numbered.of(picture, numbered);
+            UprightSheet sheet = new UprightSheet(some.picture(), width, some.names());
+            Layout layout = sheet.layout(height);
+            // where even a number has no room, the names of dots that do not stand out make some
+            boolean more = number(numbered, picture, (layer, mark) -> sheet.crowded.contains(mark))
+                    || !sheet.crowded.isEmpty() && number(numbered, picture, (layer, mark) -> layer.ink() != Ink.ALARM);
+            if (!more) {
+                return layout;
+            }
         }
-        UprightSheet spared = numbered(Numbered.of(picture, false), width);
-        UprightSheet numbered = numbered(Numbered.of(picture, true), width);
-        Layout most = spared.layout(height);
-        Layout all = numbered.layout(height);
-        return spared.crowded <= numbered.crowded ? most : all;
     }
 
-    private static UprightSheet numbered(Numbered numbered, double width) {
-        return new UprightSheet(numbered.picture(), width, numbered.names());
+    /** Gives numbers to the named dots that fit, and says whether any of them had none. */
+    private static boolean number(Set<Mark> numbered, Picture picture, BiPredicate<Layer, Mark> fits) {
+        boolean more = false;
+        for (Layer layer : picture.layers()) {
+            if (Numbered.named(layer)) {
+                for (Mark mark : layer.marks()) {
+                    more |= !mark.caption().isEmpty() && fits.test(layer, mark) && numbered.add(mark);
+                }
+            }
+        }
+        return more;
     }
 
     private Layout layout(OptionalDouble height) {
@@ -119,7 +131,8 @@ final class UprightSheet {
                 Dodge.of(picture),
                 Double.POSITIVE_INFINITY,
                 sheet.words,
-                sheet.key);
+                sheet.key,
+                new ArrayList<>());
         upTicks.forEach(tick ->
                 sheet.words.add(Lettering.of(left - 7, y.at(tick.value()) + 4.5, Anchor.END, Role.TICK, tick.label())));
         crowded = Captions.write(bare);

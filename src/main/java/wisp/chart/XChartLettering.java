@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
 
 /** Sets the lettering of a layout around and over an XChart plot. */
 final class XChartLettering {
@@ -15,6 +16,9 @@ final class XChartLettering {
     private XChartLettering() {}
 
     static void paint(Graphics2D g, Layout layout) {
+        g.setColor(PENCIL);
+        g.setStroke(new BasicStroke(1));
+        layout.leaders().forEach(line -> g.draw(new Line2D.Double(line.fromX(), line.fromY(), line.toX(), line.toY())));
         for (Lettering words : layout.words()) {
             boolean limit = words.role() == Lettering.Role.LIMIT;
             g.setFont(new Font(Font.SANS_SERIF, limit ? Font.ITALIC : Font.PLAIN, (int) Lettering.SIZE));

@@ -102,7 +102,8 @@ final class PensPictures {
 
     private static String words(PensAnswer answer) {
         StringBuilder words = new StringBuilder("A funnel: each dot a pen, by how many calves were scored in"
-                + " it, its name beside it or, where names have no room, a number explained under the picture. ");
+                + " it, its name beside it or at the end of a thin line or, where names have no room, a number"
+                + " explained under the picture. ");
         for (PenShare pen : answer.pens()) {
             words.append(pen.pen())
                     .append(": ")

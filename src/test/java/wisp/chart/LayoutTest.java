@@ -122,9 +122,46 @@ class LayoutTest {
 
     @Test
     void theDotThatStandsOutKeepsItsNameWhereOthersAreNumbered() {
-        String words = all(at(namedDots(9), 340));
+        Layout layout = at(namedDots(42), 340);
+        String words = all(layout);
         assertTrue(words.contains("\nnorth boxes\n"), words);
-        assertTrue(words.contains("1 old dairy, south boxes"), words);
+        assertTrue(words.contains("\n1 "), words);
+    }
+
+    @Test
+    void aFewDotsThatCollideAreNumberedAndTheOthersKeepTheirNames() {
+        List<Mark> crowd = IntStream.range(0, 8)
+                .mapToObj(i -> Mark.at(40 + 3 * i, 0.4, "pen").captioned("straw yard behind the old parlour " + i))
+                .toList();
+        List<Mark> alone = List.of(Mark.at(10, 0.1, "pen").captioned("north boxes"));
+        Picture picture = Picture.of(
+                "crowd",
+                "Crowd",
+                "Crowd.",
+                Axis.fromZero("Calves", Format.COUNT),
+                Axis.fromZero("Dirty", Format.PERCENT),
+                Points.named("crowd", Ink.FIRST, Along.Y, crowd),
+                Points.named("alone", Ink.FIRST, Along.Y, alone));
+        String words = all(at(picture, 340));
+        assertTrue(words.contains("\nnorth boxes\n"), words);
+        assertTrue(words.contains("\n1 straw yard"), words);
+    }
+
+    @Test
+    void aNameAwayFromItsDotIsJoinedToItByALineThatCrossesNoOtherName() {
+        Layout layout = at(namedDots(9), 340);
+        assertFalse(layout.leaders().isEmpty());
+        for (Leader line : layout.leaders()) {
+            long names = layout.words().stream()
+                    .filter(words -> line.boxes().stream().anyMatch(words.box()::meets))
+                    .count();
+            assertTrue(names <= 1, () -> line + " strikes " + names + " names");
+        }
+    }
+
+    @Test
+    void aNameBesideItsDotNeedsNoLine() {
+        assertTrue(at(namedDots(1), 720).leaders().isEmpty());
     }
 
     @Test
