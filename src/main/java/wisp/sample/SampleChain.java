@@ -35,6 +35,9 @@ public record SampleChain(Life life, List<TissueSample> samples) {
                 default -> {}
             }
         }
+        if (life.exit() != null) {
+            samples.replaceAll(sample -> sample.of(life.exit()));
+        }
         return new SampleChain(life, List.copyOf(samples));
     }
 
@@ -48,7 +51,7 @@ public record SampleChain(Life life, List<TissueSample> samples) {
             return;
         }
         samples.replaceAll(TissueSample::overtaken);
-        samples.add(new TissueSample(event, null, null, false));
+        samples.add(new TissueSample(event, null, null, false, null));
     }
 
     private static void joined(

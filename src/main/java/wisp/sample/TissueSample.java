@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import wisp.event.SampleResult;
 import wisp.event.SampleSent;
 import wisp.event.TissueSampled;
+import wisp.history.Exit;
 import wisp.history.LifeEvent;
 
 /**
@@ -17,8 +18,9 @@ import wisp.history.LifeEvent;
  * @param sent its sending
  * @param result what the laboratory said
  * @param again true where another sample was taken before this one had a result
+ * @param end the calf's death or leaving, with which waiting ends; null while it is there
  */
-public record TissueSample(LifeEvent taken, LifeEvent sent, LifeEvent result, boolean again) {
+public record TissueSample(LifeEvent taken, LifeEvent sent, LifeEvent result, boolean again, Exit end) {
     /** How far it has come. */
     public enum State {
         TAKEN("taken, not sent"),
@@ -39,8 +41,7 @@ public record TissueSample(LifeEvent taken, LifeEvent sent, LifeEvent result, bo
             return word;
         }
 
-        /** Whether somebody still waits for its result. */
-        public boolean waiting() {
+        private boolean open() {
             return this == TAKEN || this == SENT;
         }
     }
@@ -53,6 +54,16 @@ public record TissueSample(LifeEvent taken, LifeEvent sent, LifeEvent result, bo
         return again ? State.TAKEN_AGAIN : sent == null ? State.TAKEN : State.SENT;
     }
 
+    /** Whether somebody still waits for its result. */
+    public boolean waiting() {
+        return state().open() && end == null;
+    }
+
+    /** Whether it never had a result and, as the calf is gone, is waited for no more. */
+    public boolean unanswered() {
+        return state().open() && end != null;
+    }
+
     static State state(LifeEvent result) {
         return switch (((SampleResult) result.data()).result()) {
             case NEGATIVE -> State.NEGATIVE;
@@ -63,7 +74,7 @@ public record TissueSample(LifeEvent taken, LifeEvent sent, LifeEvent result, bo
 
     /** Calendar days since its first event, by the farm's clocks; 0 where nobody waits for it. */
     public long daysWaiting(Instant now, ZoneId zone) {
-        if (!state().waiting()) {
+        if (!waiting()) {
             return 0;
         }
         Instant since = (taken == null ? sent : taken).time();
@@ -109,18 +120,26 @@ public record TissueSample(LifeEvent taken, LifeEvent sent, LifeEvent result, bo
 
     /** A sample of which this event alone is known. */
     public static TissueSample of(LifeEvent event) {
-        return new TissueSample(null, null, null, false).with(event);
+        return new TissueSample(null, null, null, false, null).with(event);
     }
 
     TissueSample with(LifeEvent event) {
         return switch (event.type()) {
-            case TISSUE_SAMPLED -> new TissueSample(event, sent, result, again);
-            case SAMPLE_SENT -> new TissueSample(taken, event, result, again);
-            default -> new TissueSample(taken, sent, event, again);
+            case TISSUE_SAMPLED -> new TissueSample(event, sent, result, again, end);
+            case SAMPLE_SENT -> new TissueSample(taken, event, result, again, end);
+            default -> new TissueSample(taken, sent, event, again, end);
         };
     }
 
     TissueSample overtaken() {
-        return new TissueSample(taken, sent, result, result == null);
+        return new TissueSample(taken, sent, result, result == null, end);
+    }
+
+    /** The same sample of a calf that is gone; one that was taken afterwards is waited for all the same. */
+    TissueSample of(Exit exit) {
+        boolean before = Stream.of(taken, sent, result)
+                .filter(Objects::nonNull)
+                .anyMatch(event -> !event.time().isAfter(exit.time()));
+        return before ? new TissueSample(taken, sent, result, again, exit) : this;
     }
 }

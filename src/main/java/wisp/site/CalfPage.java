@@ -115,7 +115,7 @@ public record CalfPage(
                 born ? pictures(life, records.definitions(), asked.cohort().cut()) : List.of(),
                 born && !life.birthTimeKnown() ? NO_HOUR : "",
                 EarTagRow.of(life),
-                SampleRow.of(life, SamplesPage.moment(asked, records), frame.links()),
+                SampleRow.of(life, SamplesPage.moment(asked), frame.links()),
                 CalfMedicines.of(
                         life,
                         now ? records.clock().instant() : asked.selection().asOf()),

@@ -55,7 +55,7 @@ final class CalvesApi {
         }
         Life life = asked.cohort().lives().get(row);
         ObjectNode json = CalfJson.whole(life);
-        json.set("samples", SampleJson.of(life, SamplesPage.moment(asked, records)));
+        json.set("samples", SampleJson.of(life, SamplesPage.moment(asked)));
         ctx.json(json);
     }
 

@@ -13,7 +13,9 @@ import wisp.tag.TagNumber;
  * One sample on a page. What is not recorded is empty.
  *
  * @param number the tag number that it bears, in its usual groups
+ * @param waits whether its result is waited for
  * @param days days of waiting, for one that is waited for
+ * @param unanswered why it is waited for no more though no result came, empty otherwise
  */
 public record SampleRow(
         CalfName calf,
@@ -25,7 +27,9 @@ public record SampleRow(
         String laboratory,
         String test,
         TissueSample.State state,
-        long days) {
+        boolean waits,
+        long days,
+        String unanswered) {
 
     /** A calf's samples. */
     static List<SampleRow> of(Life life, Instant now, Links links) {
@@ -47,7 +51,22 @@ public record SampleRow(
                 sample.laboratory(),
                 sample.test(),
                 sample.state(),
-                sample.daysWaiting(now, zone));
+                sample.waiting(),
+                sample.daysWaiting(now, zone),
+                unanswered(sample, zone));
+    }
+
+    private static String unanswered(TissueSample sample, ZoneId zone) {
+        return sample.unanswered()
+                ? "not answered; the calf "
+                        + (sample.end().death() ? "died" : "left") + " on "
+                        + Shown.day(sample.end().time(), zone)
+                : "";
+    }
+
+    /** How far it has come, in words. */
+    public String said() {
+        return unanswered.isEmpty() ? state.word() + (test.isEmpty() ? "" : ", " + test) : unanswered;
     }
 
     private static String when(LifeEvent event, ZoneId zone) {
@@ -61,6 +80,6 @@ public record SampleRow(
 
     /** Days of waiting in words. */
     public String waiting() {
-        return !state.waiting() ? "" : days == 1 ? "1 day" : days + " days";
+        return !waits ? "" : days == 1 ? "1 day" : days + " days";
     }
 }

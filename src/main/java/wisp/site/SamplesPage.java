@@ -19,6 +19,7 @@ import wisp.sample.UnmatchedSample;
  *
  * @param waiting samples without a result, those that wait longest first
  * @param results samples with a result, the grave ones first
+ * @param unanswered samples without a result of calves that died or left
  * @param waits how many samples are waited for, on all leaves
  * @param longest how long the longest wait is, empty where nothing waits
  * @param leaf which of all the samples stand on this leaf
@@ -33,6 +34,7 @@ public record SamplesPage(
         Frame frame,
         List<SampleRow> waiting,
         List<SampleRow> results,
+        List<SampleRow> unanswered,
         int waits,
         String longest,
         Leaf leaf,
@@ -49,20 +51,25 @@ public record SamplesPage(
         boolean now = asked.selection().asOf() == null;
         List<SampleRow> waiting = new ArrayList<>();
         List<SampleRow> results = new ArrayList<>();
-        for (SampleRow row : rows(asked, records, frame.links())) {
-            (row.state().waiting() ? waiting : results).add(row);
+        List<SampleRow> unanswered = new ArrayList<>();
+        for (SampleRow row : rows(asked, frame.links())) {
+            (row.waits() ? waiting : answered(row) ? results : unanswered).add(row);
         }
         waiting.sort(Comparator.comparingLong(SampleRow::days).reversed());
         results.sort(Comparator.comparing(SampleRow::state).reversed());
         List<SampleRow> all = new ArrayList<>(waiting);
         all.addAll(results);
+        all.addAll(unanswered);
         Leaf leaf = Leaf.of(all.size(), number, frame, Map.of());
         ZoneId zone = cohort.farm().latest().zone();
         int row = matched == null ? -1 : cohort.rowOf(matched);
         return new SamplesPage(
                 frame,
-                leaf.of(all).stream().filter(one -> one.state().waiting()).toList(),
-                leaf.of(all).stream().filter(one -> !one.state().waiting()).toList(),
+                leaf.of(all).stream().filter(SampleRow::waits).toList(),
+                leaf.of(all).stream()
+                        .filter(one -> !one.waits() && answered(one))
+                        .toList(),
+                leaf.of(all).stream().filter(one -> !answered(one)).toList(),
                 waiting.size(),
                 waiting.isEmpty() ? "" : waiting.get(0).waiting(),
                 leaf,
@@ -77,18 +84,22 @@ public record SamplesPage(
     }
 
     /** The samples of the calves asked for. */
-    static List<SampleRow> rows(Asked asked, Records records, Links links) {
+    static List<SampleRow> rows(Asked asked, Links links) {
         List<SampleRow> rows = new ArrayList<>();
         for (int row : asked.selection().calves(asked.cohort())) {
-            rows.addAll(SampleRow.of(asked.cohort().lives().get(row), moment(asked, records), links));
+            rows.addAll(SampleRow.of(asked.cohort().lives().get(row), moment(asked), links));
         }
         return rows;
     }
 
-    /** The moment that is asked about: the day asked for, else the clock. */
-    static Instant moment(Asked asked, Records records) {
+    private static boolean answered(SampleRow row) {
+        return row.unanswered().isEmpty();
+    }
+
+    /** The moment up to which waiting is counted: the one to which every figure is followed. */
+    static Instant moment(Asked asked) {
         return asked.selection().asOf() == null
-                ? records.clock().instant()
+                ? asked.cohort().cut()
                 : asked.selection().asOf().minusMillis(1);
     }
 
@@ -111,7 +122,8 @@ public record SamplesPage(
         if (waits == 0) {
             return "No sample is waited for.";
         }
-        return (waits == 1 ? "One sample is" : waits + " samples are") + " waited for, the longest " + longest + ".";
+        return (waits == 1 ? "One sample is" : waits + " samples are") + " waited for, the longest " + longest
+                + ", counted to " + frame.followedTo() + ".";
     }
 
     /** The page of a calf that a result was given to. */

@@ -137,7 +137,7 @@ final class SamplesPages {
             for (TissueSample sample : SampleChain.of(life).samples()) {
                 line(texts, line(life, sample));
                 days.append(sample.daysWaiting(
-                        SamplesPage.moment(asked, records), life.farm().zone()));
+                        SamplesPage.moment(asked), life.farm().zone()));
             }
         }
         for (UnmatchedSample one : UnmatchedSample.of(asked.cohort(), new TagIndex(asked.cohort()))) {

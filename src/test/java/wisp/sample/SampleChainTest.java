@@ -1,6 +1,8 @@
 package wisp.sample;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.ZoneId;
 import java.util.List;
@@ -54,6 +56,26 @@ class SampleChainTest {
         assertEquals(3, waiting("2026-03-30 00:00"), "over the night on which clocks go forward");
         calf.at("2026-03-29", "sample-sent", TAG);
         assertEquals(3, waiting("2026-03-30 00:00"), "from the taking, not the sending");
+    }
+
+    @Test
+    void waitingEndsWhenTheCalfDiesOrLeaves() {
+        calf.at("2026-03-03 09:00", "tissue-sampled", TAG);
+        assertEquals(7, waiting("2026-03-10 12:00"));
+        calf.at("2026-03-08 09:00", "died", "");
+        assertEquals(0, waiting("2026-03-10 12:00"));
+        assertEquals(List.of(State.TAKEN), states());
+        assertTrue(samples().get(0).unanswered());
+        calf.at("2026-03-12 09:00", "sample-result", "result: positive");
+        assertEquals("positive", standing(), "an answer after death is an answer");
+    }
+
+    @Test
+    void aSampleThatHasItsResultIsNotUnansweredWhenTheCalfLeaves() {
+        calf.at("2026-03-03 09:00", "tissue-sampled", TAG);
+        calf.at("2026-03-09 09:00", "sample-result", "result: negative");
+        calf.at("2026-04-08 09:00", "left", "reason: sold");
+        assertFalse(samples().get(0).unanswered());
     }
 
     @Test

@@ -44,12 +44,27 @@ class SamplesPageTest {
         calf("B", "UK 123450 700002");
         site.event("sample-sent", "B", "2026-11-04T09:00:00Z", "{\"laboratory\":\"north\"}");
         String page = words("/samples");
-        assertTrue(page.contains("2 samples are waited for, the longest 23 days."), page);
+        assertTrue(page.contains("2 samples are waited for, the longest 2 days, counted to 4 Nov 2026."), page);
         assertTrue(page.contains("taken, not sent"), page);
         assertTrue(page.contains("at the laboratory"), page);
         assertFalse(page.contains("not negative"), page);
         result("B", "negative");
-        assertTrue(words("/samples").contains("One sample is waited for, the longest 23 days."));
+        assertTrue(
+                words("/samples").contains("One sample is waited for, the longest 18 days, counted to 20 Nov 2026."));
+    }
+
+    @Test
+    void theSampleOfADeadCalfIsNotWaitedFor() {
+        calf("A", "UK 123450 600001");
+        calf("B", "UK 123450 700002");
+        site.event("died", "A", "2026-11-10T09:00:00Z", "{}");
+        String page = words("/samples");
+        assertTrue(page.contains("One sample is waited for, the longest 8 days, counted to 10 Nov 2026."), page);
+        String ended = "not answered; the calf died on 10 Nov 2026";
+        assertTrue(page.contains("Never answered") && page.contains(ended), page);
+        assertTrue(words("/calves/A").contains(ended));
+        assertTrue(words("/calves/B").contains("8 days"), "one clock for both pages");
+        assertTrue(words("/samples?as-of=2026-11-09").contains("2 samples are waited for"), "both wait then");
     }
 
     @Test
@@ -164,7 +179,7 @@ class SamplesPageTest {
         assertEquals(
                 List.of(
                         "calf,tag,tag_number,taken,sent,result_time,result,laboratory,test,state,days_waiting",
-                        "A,UK 123450 600001,uk123450600001,2026-11-02T09:01:00Z,,,,,,\"taken, not sent\",23",
+                        "A,UK 123450 600001,uk123450600001,2026-11-02T09:01:00Z,,,,,,\"taken, not sent\",18",
                         ",,lab 99,,,2026-11-20T09:00:00Z,inconclusive,,,unmatched,"),
                 csv.lines().toList());
     }
