@@ -22,6 +22,7 @@ import wisp.due.ProofCalf;
  * @param outside the calves outside on this leaf, by both clocks; none beside another list
  * @param enteredLate calves inside, of which the record came in after the limit, on this leaf
  * @param counted how many there are of these two on all leaves
+ * @param dayNought the day from which days are counted, in words
  * @param rules the limits used, with their sources
  * @param list the calves on this leaf of the count that is asked for, empty where none is
  * @param leaf which calves of the list, or else of those outside and entered late, stand on this leaf
@@ -37,6 +38,7 @@ public record ProofPage(
         List<Outside> outside,
         List<Outside> enteredLate,
         Counted counted,
+        String dayNought,
         List<Rule> rules,
         String listTitle,
         List<Outside> list,
@@ -83,6 +85,7 @@ public record ProofPage(
                 shown.subList(0, first),
                 asksFor == null ? shown.subList(first, shown.size()) : List.of(),
                 new Counted(outside.size(), late.size()),
+                ProofWords.dayNought(proof),
                 rules(proof),
                 asksFor == null ? "" : asksFor.title(),
                 asksFor == null ? List.of() : shown,

@@ -53,12 +53,11 @@ final class ProofPicture {
                 times(proof, COUNTS).stream()
                         .map(time -> new NumbersAtRisk.Count(time, proof.curve().atRiskAt(time)))
                         .toList()));
-        String unit = proof.byHours() ? "Age (hours)" : "Day of life, 0 the day of birth";
         return new Picture(
                 "proof",
                 "Share done, by time",
                 words(proof, marks),
-                Axis.fromZero(unit, Format.COUNT),
+                Axis.fromZero(ProofWords.scale(proof), Format.COUNT),
                 Axis.fromZero("Done (% of calves), with 95 % band", Format.PERCENT),
                 layers);
     }

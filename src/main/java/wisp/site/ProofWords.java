@@ -43,6 +43,26 @@ final class ProofWords {
         return Counted.count(n, words, ProofList.PARAMETER, list.word());
     }
 
+    /** The proof's scale: what is counted, and from when. */
+    static String scale(Proof proof) {
+        if (proof.id().equals("sample-result")) {
+            return "Days since sending";
+        }
+        if (proof.id().equals("sample-sent")) {
+            return "Days since the sample was taken";
+        }
+        return proof.byHours() ? "Age (hours)" : "Day of life, 0 the day of birth";
+    }
+
+    /** The day that is day 0, in words. */
+    static String dayNought(Proof proof) {
+        return switch (proof.id()) {
+            case "sample-result" -> "the day of sending";
+            case "sample-sent" -> "the day of taking";
+            default -> "the day of birth";
+        };
+    }
+
     /** A time on the proof's scale. */
     static String time(Proof proof, double time) {
         return proof.byHours() ? Shown.decimals(time, time < 2 ? 1 : 0) + " h" : "day " + Math.round(time);

@@ -13,10 +13,11 @@ import wisp.records.Records;
 /**
  * Every limit of which something can be shown, with the share inside it.
  *
+ * @param empty whether no calf at all is on record
  * @param law limits of law
  * @param practice limits of good practice
  */
-public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
+public record ProofsPage(Frame frame, boolean empty, List<Row> law, List<Row> practice) {
 
     /** Steps that a figure proves too; where both say the same, the figure's row is enough. */
     private static final Map<String, String> FIGURES = Map.of(
@@ -24,7 +25,14 @@ public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
 
     /** One limit. */
     public record Row(
-            String title, String href, String share, String interval, Count inside, Count outside, Count pending) {}
+            String title,
+            String href,
+            String share,
+            String interval,
+            Count inside,
+            Count outside,
+            Count pending,
+            Count leftOut) {}
 
     static ProofsPage of(Asked asked, Records records, Due due) {
         Frame frame = Frame.of(asked, "Inside the limits", "/proof", Map.of());
@@ -38,7 +46,7 @@ public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
                     .ifPresent(proof -> proofs.put(id, proof));
         }
         proofs.values().forEach(proof -> (ofLaw(proof) ? law : practice).add(row(proof, frame.links())));
-        return new ProofsPage(frame, law, practice);
+        return new ProofsPage(frame, asked.cohort().lives().isEmpty(), law, practice);
     }
 
     private static boolean said(Proof step, Proof figure) {
@@ -62,7 +70,8 @@ public record ProofsPage(Frame frame, List<Row> law, List<Row> practice) {
                                 + ProofWords.percent(proof.share().high()),
                 count(proof, ProofCalf.Part.INSIDE, links),
                 count(proof, ProofCalf.Part.BREACH, links),
-                count(proof, ProofCalf.Part.PENDING, links));
+                count(proof, ProofCalf.Part.PENDING, links),
+                count(proof, ProofCalf.Part.LEFT_OUT, links));
     }
 
     private static Count count(Proof proof, ProofCalf.Part part, Links links) {

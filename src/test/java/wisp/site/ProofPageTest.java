@@ -111,6 +111,34 @@ class ProofPageTest {
     }
 
     @Test
+    void whatCannotBeJudgedStandsInTheListOfLimitsAndOpensItsCalves() {
+        String page = demo.get("/proof").body();
+        Matcher count = Pattern.compile(
+                        "data-head=\"cannot be judged\"><a href=\"/proof/sample-result\\?part=left-out#calves\">(\\d+)</a>")
+                .matcher(page);
+        assertTrue(count.find(), page);
+        String list = demo.get("/proof/sample-result?part=left-out").body();
+        assertTrue(list.contains("Cannot be judged: " + count.group(1) + " calves"), list);
+    }
+
+    @Test
+    void daysOfASampleAreCountedFromItsSending() {
+        String result = demo.get("/proof/sample-result").body();
+        assertTrue(result.contains("Days since sending") && !result.contains("the day of birth"), result);
+        String sample = demo.get("/proof/tagged-inside-limit").body();
+        assertTrue(sample.contains("Day of life, 0 the day of birth"), sample);
+    }
+
+    @Test
+    void anEmptyFolderSaysHowToBringRecords() {
+        try (SmallSite site = new SmallSite()) {
+            String page = site.get("/proof").body();
+            assertTrue(page.contains("Nothing is recorded yet") && page.contains("wisp import FILE"), page);
+        }
+        assertFalse(demo.get("/proof").body().contains("Nothing is recorded yet"));
+    }
+
+    @Test
     void whereNobodyIsSettledItSaysSo() {
         try (SmallSite site = new SmallSite()) {
             assertTrue(site.get("/proof/ring-window").body().contains("No calf is settled yet"));
