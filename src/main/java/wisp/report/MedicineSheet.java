@@ -178,7 +178,7 @@ public record MedicineSheet(
         return new Gone(
                 one.life().key(),
                 "left on " + DAY.format(one.day()) + ", under the withdrawal of "
-                        + one.last().medicine() + " to the end of " + DAY.format(last) + ". Whoever has it must know.");
+                        + one.last().medicine() + " to the end of " + DAY.format(last) + ".");
     }
 
     private static String said(String text) {

@@ -12,8 +12,6 @@ import wisp.history.Life;
 import wisp.history.LifeEvent;
 import wisp.history.Mark;
 import wisp.history.Withdrawn;
-import wisp.indicator.Estimate;
-import wisp.indicator.Indicator;
 import wisp.log.DayHead;
 import wisp.records.Records;
 import wisp.report.MedicineSheet;
@@ -29,7 +27,7 @@ import wisp.report.MedicineSheet;
  * @param corrected how many corrections stand
  * @param farm the farm's own events, newest first, each with a way to mend it
  * @param pens the newest events of each pen, each with a way to mend it
- * @param pending figures that the end of what is recorded leaves open for some calves
+ * @param pending calves for which the end of what is recorded leaves figures open
  * @param left animals that left under a recorded withdrawal: true, so not marked, but never passed over
  * @param heads the log's head at the end of the newest days of recording, newest first
  * @param days how many days of recording there are
@@ -44,8 +42,8 @@ public record RecordsPage(
         int corrected,
         List<Kept> farm,
         List<Kept> pens,
-        List<Pending> pending,
-        List<MedicineSheet.Gone> left,
+        List<PendingCalves> pending,
+        List<Gone> left,
         List<Head> heads,
         int days) {
     private static final int HEADS_SHOWN = 14;
@@ -65,8 +63,8 @@ public record RecordsPage(
     /** One event of a pen or of the farm, and where it is mended; nowhere on a past day. */
     public record Kept(String subject, String what, String when, String details, String mendHref) {}
 
-    /** How many calves, or episodes, a figure still waits for. */
-    public record Pending(String title, String href, int count, String calves) {}
+    /** An animal that left under withdrawal. */
+    public record Gone(String name, String href, String sentence) {}
 
     /** The log's newest event when a day ended. */
     public record Head(String day, long sequence, String hash) {
@@ -92,15 +90,20 @@ public record RecordsPage(
                 corrections.size(),
                 farm(asked, frame.links()),
                 pens(asked, frame.links()),
-                pending(asked, records, frame.links()),
-                MedicineSheet.left(cohort),
+                PendingCalves.of(asked, records, frame.links()),
+                left(cohort, frame.links()),
                 heads,
                 days.size());
     }
 
-    /** Address of one animal. */
-    public String calf(String key) {
-        return frame.to(Links.calfPath(key));
+    private static List<Gone> left(Cohort cohort, Links links) {
+        return MedicineSheet.left(cohort).stream()
+                .map(one -> new Gone(
+                        CalfName.of(cohort.lives().get(cohort.rowOf(one.calf())))
+                                .both(),
+                        links.calf(one.calf()),
+                        one.sentence()))
+                .toList();
     }
 
     /**
@@ -186,32 +189,5 @@ public record RecordsPage(
                 .map(whose -> new Corrected(
                         whose.name(), whose.href(), CalfPage.replaced(whose.one(), whose.zone(), mending)))
                 .toList();
-    }
-
-    private static List<Pending> pending(Asked asked, Records records, Links links) {
-        List<Pending> pending = new ArrayList<>();
-        for (Indicator indicator : records.definitions().indicators()) {
-            Estimate estimate = records.figures().plain(indicator, asked.cohort(), asked.selection());
-            if (estimate.pending() > 0) {
-                List<String> calves = estimate.verdicts().stream()
-                        .filter(CalvesBehind.Part.PENDING::holds)
-                        .map(verdict -> CalfName.of(asked.cohort().lives().get(verdict.row()))
-                                .both())
-                        .distinct()
-                        .toList();
-                pending.add(new Pending(
-                        indicator.title(),
-                        links.calves(estimate, CalvesBehind.Part.PENDING),
-                        estimate.pending(),
-                        few(calves)));
-            }
-        }
-        return pending;
-    }
-
-    private static String few(List<String> calves) {
-        int shown = Math.min(3, calves.size());
-        String names = String.join(", ", calves.subList(0, shown));
-        return calves.size() > shown ? names + " and " + (calves.size() - shown) + " more" : names;
     }
 }

@@ -73,7 +73,7 @@ class FoldsIT {
 
     @Test
     void aTouchOpensWhatIsFolded() {
-        for (String path : List.of("/", "/pens")) {
+        for (String path : List.of("/", "/pens", "/records")) {
             open(path, PHONE);
             browser.scripts(false);
             for (WebElement fold : all(".fold")) {
@@ -111,8 +111,26 @@ class FoldsIT {
     }
 
     @Test
+    void onAPhoneTheRecordsAreHalfAsLongAsTheyWere() {
+        open("/records", PHONE);
+        assertTrue(height() < 13_000, () -> height() + " px");
+    }
+
+    @Test
+    void aCountOfOneDigitInASentenceIsLargeEnoughForAFinger() {
+        open("/pens?season=2024-25", PHONE);
+        List<WebElement> counts = all(".answer .said");
+        assertFalse(counts.isEmpty());
+        for (WebElement count : counts) {
+            assertTrue(
+                    count.getSize().width >= 24 && count.getSize().height >= 24,
+                    () -> count.getText() + " is " + count.getSize());
+        }
+    }
+
+    @Test
     void onADeskEverythingStandsOpen() {
-        for (String path : List.of("/", "/pens")) {
+        for (String path : List.of("/", "/pens", "/records")) {
             open(path, DESK);
             assertFalse(all(".fold").isEmpty());
             for (WebElement fold : all(".fold")) {
