@@ -19,10 +19,10 @@ import wisp.statistics.Logistic;
  * @param avoided the first less the second
  * @param minutes the delay that every calf is given, NaN where there is no estimate
  * @param calves in the model
- * @param withCare what is to be minded where the cases do not bear the terms; empty where they do
+ * @param withCare whether the terms are kept though there are fewer than ten cases for each
  */
 public record AvoidableRisk(
-        Measured asItWas, Measured ifEarly, Measured avoided, double minutes, int calves, String withCare) {
+        Measured asItWas, Measured ifEarly, Measured avoided, double minutes, int calves, boolean withCare) {
     private static final double DAY = Math.log(1440) / Math.log(2);
 
     static AvoidableRisk of(List<NavelCalf> everyone) {
@@ -54,7 +54,9 @@ public record AvoidableRisk(
                 avoided,
                 Math.pow(2, early),
                 covariates.calves().size(),
-                covariates.withCare(covariates.calves().stream().allMatch(NavelCalf::treated) ? 1 : 2));
+                !covariates
+                        .withCare(covariates.calves().stream().allMatch(NavelCalf::treated) ? 1 : 2)
+                        .isEmpty());
     }
 
     private static GComputation standardised(Covariates covariates, double early) {
@@ -76,6 +78,6 @@ public record AvoidableRisk(
 
     private static AvoidableRisk none(String why) {
         Measured not = Measured.none(why);
-        return new AvoidableRisk(not, not, not, Double.NaN, 0, "");
+        return new AvoidableRisk(not, not, not, Double.NaN, 0, false);
     }
 }

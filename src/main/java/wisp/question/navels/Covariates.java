@@ -149,11 +149,9 @@ record Covariates(
         if (fewer() >= CASES * columns) {
             return "";
         }
-        return " Read it with care: by the rule of ten a term its "
-                + (columns == 1 ? "one term needs " : columns + " terms need ")
-                + CASES * columns
-                + (fewer() == cases ? " cases" : " calves that were no case") + " and there are " + fewer()
-                + "; the terms are kept against that rule.";
+        return " Read it with care: its " + (columns == 1 ? "one term is" : columns + " terms are")
+                + " kept against the rule of ten a term, which asks for " + CASES * columns
+                + (fewer() == cases ? " cases" : " calves that were no case") + "; there are " + fewer() + ".";
     }
 
     /** How many calves are left out, by what was not recorded first. */

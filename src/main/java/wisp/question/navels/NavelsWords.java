@@ -178,7 +178,8 @@ public final class NavelsWords {
                 + Plain.points(points.low(), "fewer", "more", n) + " to "
                 + Plain.points(points.high(), "fewer", "more", n)
                 + chance + "). This stands on " + NavelGroup.COMPARED.count(n, Plain.count(n, "calf", "calves"))
-                + " of known delay with everything on record that is allowed for." + avoidable.withCare());
+                + " of known delay with everything on record that is allowed for."
+                + (avoidable.withCare() ? " Here too there are fewer than ten cases a term: read it with care." : ""));
     }
 
     /** How many calves would settle it. */

@@ -89,8 +89,8 @@ class CovariatesTest {
                 new NavelHerd().add("a", EARLY, 30, 1).add("a", LATE, 30, 4).answer();
         assertTrue(five.late().adjustedRatio().riskRatio().known());
         assertEquals(
-                " Read it with care: by the rule of ten a term its one term needs 10 cases and there are 5; the terms"
-                        + " are kept against that rule.",
+                " Read it with care: its one term is kept against the rule of ten a term, which asks for 10 cases;"
+                        + " there are 5.",
                 five.late().adjustedRatio().withCare());
         assertEquals("", nightOnly(10).answer().late().adjusted().withCare());
     }
