@@ -21,7 +21,7 @@ record FirstDay(Estimate estimate) {
     private static final String NO_HOUR_OF_EXIT = "event-time-unknown";
 
     /** The sentence, empty where every calf born is counted. */
-    Optional<String> said(int calves, Deaths deaths) {
+    Optional<String> said(Deaths deaths) {
         List<String> parts = new ArrayList<>();
         leftOut().forEach((reason, n) -> parts.add(part(reason, n, deaths)));
         String end = ((Rule.Risk) estimate.indicator().rule()).window().end().text();
@@ -33,8 +33,7 @@ record FirstDay(Estimate estimate) {
         }
         int last = parts.size() - 1;
         String all = last == 0 ? parts.get(0) : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
-        return Optional.of("Of the " + Said.count(calves) + " born, the share dead within " + end + " counts "
-                + Said.count(Math.round(estimate.denominator())) + ": it leaves out " + all + ".");
+        return Optional.of("The share dead within " + end + " leaves out " + all + ".");
     }
 
     /** How many calves born dead it leaves out because nobody wrote down the hour. */

@@ -41,7 +41,7 @@ final class SeasonSentences {
         sentences.add(born(calves, selection, all ? "over all seasons" : "in " + selection.season())
                 + deathsOf(stillbirth, mortality));
         if (shown(stillbirth)) {
-            new FirstDay(stillbirth.estimate()).said(calves, deaths).ifPresent(sentences::add);
+            new FirstDay(stillbirth.estimate()).said(deaths).ifPresent(sentences::add);
         }
         if (mortality != null) {
             compared(mortality).ifPresent(sentences::add);
