@@ -27,7 +27,7 @@ public final class Load {
     private static final int PEOPLE = 50;
     private static final int OPEN_SEASONS = 10;
     private static final int LIVE_WAIT_MS = 700;
-    private static final int WARM_UP_S = 15;
+    private static final int WARM_UP_S = 40;
     private static final int LATE_MS = 10_000;
     private static final int PAGE = 10_000;
     private static final Map<String, Double> AIMS = Map.of("write", 100.0, "season page", 50.0);

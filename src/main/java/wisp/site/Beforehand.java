@@ -18,7 +18,7 @@ final class Beforehand {
     private static final int LOOK_MS = 250;
     private static final int QUIET_LOOKS = 4;
     private static final int BREATH_MS_LEAST = 20;
-    private static final int BREATH_MS_MOST = 100;
+    private static final int BREATH_MS_MOST = 250;
     private static final int END_MS_MOST = 10_000;
     private static final Logger LOGGER = LoggerFactory.getLogger(Beforehand.class);
 
@@ -108,7 +108,7 @@ final class Beforehand {
         }
     }
 
-    /** As long as the work took, up to a tenth of a second: a core is left to whoever writes and asks in any case. */
+    /** As long as the work took, so that half of one core is left to whoever writes and asks. */
     private void rest(long worked) {
         try {
             Thread.sleep(Math.max(BREATH_MS_LEAST, Math.min(worked, BREATH_MS_MOST)));

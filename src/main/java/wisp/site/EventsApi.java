@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import wisp.event.EventReader;
 import wisp.event.EventReader.Reading;
 import wisp.event.Fault;
@@ -35,12 +34,12 @@ final class EventsApi {
             .build();
 
     private final Records records;
-    private final BiConsumer<Context, Intake> posted;
+    private final Posting posting;
     private final Meters meters;
 
-    EventsApi(Records records, BiConsumer<Context, Intake> posted, Meters meters) {
+    EventsApi(Records records, Posting posting, Meters meters) {
         this.records = records;
-        this.posted = posted;
+        this.posting = posting;
         this.meters = meters;
     }
 
@@ -49,8 +48,7 @@ final class EventsApi {
         known(ctx, Set.of("partial"));
         boolean partial = partial(ctx);
         List<Reading> readings = readings(ctx);
-        Intake intake = records.take(readings, partial);
-        posted.accept(ctx, intake);
+        Intake intake = posting.of(ctx, () -> records.take(readings, partial));
         meters.offered(intake);
         boolean nothing = !intake.refused().isEmpty() && (!partial || intake.accepted() + intake.duplicate() == 0);
         ObjectNode json = json(intake);

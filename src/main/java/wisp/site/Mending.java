@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import wisp.cohort.Cohort;
 import wisp.event.Fault;
 import wisp.records.Intake;
@@ -24,12 +23,12 @@ final class Mending {
     private static final Set<String> PARAMETERS = Set.of("source", "id");
 
     private final Records records;
-    private final BiConsumer<Context, Intake> posted;
+    private final Posting posting;
     private final OwnForms forms = new OwnForms();
 
-    Mending(Records records, BiConsumer<Context, Intake> posted) {
+    Mending(Records records, Posting posting) {
         this.records = records;
-        this.posted = posted;
+        this.posting = posting;
     }
 
     void addTo(JavalinConfig config) {
@@ -61,8 +60,7 @@ final class Mending {
         Correction correction = Correction.of(form, target, records.reader());
         faults.addAll(correction.faults());
         if (faults.isEmpty()) {
-            Intake intake = records.take(List.of(correction.event()), false);
-            posted.accept(ctx, intake);
+            Intake intake = posting.of(ctx, () -> records.take(List.of(correction.event()), false));
             if (intake.refused().isEmpty()) {
                 done(ctx, asked.cohort(), target, form, intake.accepted() == 0);
                 return;

@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.function.Function;
 import wisp.chart.Picture;
 import wisp.chart.XChartPainter;
@@ -21,7 +20,6 @@ import wisp.cohort.Cohort;
 import wisp.event.Fault;
 import wisp.indicator.Estimate;
 import wisp.indicator.Indicator;
-import wisp.records.Intake;
 import wisp.records.Records;
 
 /** The pages' addresses. Every page works without JavaScript. */
@@ -31,13 +29,13 @@ final class Pages {
 
     private final Records records;
     private final Shelf shelf;
-    private final BiConsumer<Context, Intake> posted;
+    private final Posting posting;
     private final Map<String, Function<Address, String>> front = new LinkedHashMap<>();
 
-    Pages(Records records, Shelf shelf, BiConsumer<Context, Intake> posted) {
+    Pages(Records records, Shelf shelf, Posting posting) {
         this.records = records;
         this.shelf = shelf;
-        this.posted = posted;
+        this.posting = posting;
     }
 
     void addTo(JavalinConfig config) {
@@ -66,7 +64,7 @@ final class Pages {
         config.routes.get("/calves.csv", lists::calves);
         config.routes.get("/records.csv", lists::marks);
         config.routes.get("/records/heads.csv", lists::heads);
-        new Mending(records, posted).addTo(config);
+        new Mending(records, posting).addTo(config);
         navels.addTo(config);
         pens.addTo(config);
         new SamplesPages(records).addTo(config);

@@ -8,6 +8,7 @@ import io.javalin.http.staticfiles.Location;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -46,7 +47,7 @@ public final class Site implements AutoCloseable {
         this.live = new LiveFeed(records);
         this.meters = new Meters(records, live::clients, this::underWay);
         this.shelf = new Shelf(records.log(), justPosted);
-        this.pages = new Pages(records, shelf, this::posted);
+        this.pages = new Pages(records, shelf, this::post);
         this.beforehand = new Beforehand(records, shelf);
         this.app = Javalin.create(this::configure);
     }
@@ -145,15 +146,16 @@ public final class Site implements AutoCloseable {
         ctx.header("Referrer-Policy", "no-referrer");
     }
 
-    /** What follows on every post: what is shown may not lack it in the poster's eyes, and everybody is told. */
-    private void posted(Context ctx, Intake intake) {
-        justPosted.note(JustPosted.who(ctx), intake);
+    /** What is shown afterwards may not lack it in the poster's eyes, and everybody is told. */
+    private Intake post(Context ctx, Supplier<Intake> taking) {
+        Intake intake = justPosted.through(JustPosted.who(ctx), taking);
         live.wake();
         beforehand.wake();
+        return intake;
     }
 
     private void api(JavalinConfig config) {
-        EventsApi events = new EventsApi(records, this::posted, meters);
+        EventsApi events = new EventsApi(records, this::post, meters);
         FiguresApi figures = new FiguresApi(records);
         CalvesApi calves = new CalvesApi(records);
         Health health = new Health(records);
