@@ -25,8 +25,10 @@ final class PostgresMigrations {
             throw new LogFailure(
                     "Texts in " + place + " are not kept in UTF-8. Make the database with encoding UTF8.", null);
         }
+        // in this order: another process may make both tables, in one transaction, between the two questions
+        boolean events = there(connection, "event");
         int version = version(connection);
-        if (version == 0 && there(connection, "event")) {
+        if (version == 0 && events) {
             throw new LogFailure(
                     "There is a table event of another program in " + place + ". Choose another database.", null);
         }
