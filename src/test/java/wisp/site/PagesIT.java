@@ -189,7 +189,9 @@ class PagesIT {
                         "button Show",
                         "summary Narrow or divide"),
                 first);
-        assertTrue(stops.stream().anyMatch(stop -> stop.what().contains("events of the whole log are marked")), stops.toString());
+        assertTrue(
+                stops.stream().anyMatch(stop -> stop.what().contains("events of the whole log are marked")),
+                stops.toString());
         stops.forEach(stop -> assertTrue(stop.seen() && stop.inView(), stop.toString()));
     }
 
